@@ -10,13 +10,34 @@ import { COLOUR_INITIALS, CORNER_FACELETS, EDGE_FACELETS, FACES, NORMALS } from 
 export const FACELETS = 54;
 
 /** Directions in which rows and columns of each face run in the net: [to the right, downwards]. */
-export const NET_AXES: readonly (readonly [readonly [number, number, number], readonly [number, number, number]])[] = [
-  [[1, 0, 0], [0, 0, 1]],
-  [[0, 0, 1], [0, -1, 0]],
-  [[1, 0, 0], [0, -1, 0]],
-  [[0, 0, -1], [0, -1, 0]],
-  [[-1, 0, 0], [0, -1, 0]],
-  [[1, 0, 0], [0, 0, -1]],
+export const NET_AXES: readonly (readonly [
+  readonly [number, number, number],
+  readonly [number, number, number],
+])[] = [
+  [
+    [1, 0, 0],
+    [0, 0, 1],
+  ],
+  [
+    [0, 0, 1],
+    [0, -1, 0],
+  ],
+  [
+    [1, 0, 0],
+    [0, -1, 0],
+  ],
+  [
+    [0, 0, -1],
+    [0, -1, 0],
+  ],
+  [
+    [-1, 0, 0],
+    [0, -1, 0],
+  ],
+  [
+    [1, 0, 0],
+    [0, 0, -1],
+  ],
 ];
 
 /** The facelet of slot `slot` (as numbered in `piece.ts`, in the hands) that lies on `face`. */
@@ -77,7 +98,9 @@ export type Faces = Readonly<Record<(typeof FACES)[number], string>>;
 export function makeFaces(state: State): Faces {
   const colours = colourFacelets(state);
   const entry = (face: number): string =>
-    Array.from(colours.subarray(face * 9, face * 9 + 9), (colour) => COLOUR_INITIALS[colour]).join('');
+    Array.from(colours.subarray(face * 9, face * 9 + 9), (colour) => COLOUR_INITIALS[colour]).join(
+      '',
+    );
   return { U: entry(0), L: entry(1), F: entry(2), R: entry(3), B: entry(4), D: entry(5) };
 }
 
@@ -88,7 +111,8 @@ export function makeFaces(state: State): Faces {
 export function faceletMotion(effect: State): Uint8Array {
   const result = new Uint8Array(FACELETS);
   const faceOf = FACE_OF[effect.holding];
-  for (let face = 0; face < 6; face++) result[face * 9 + 4] = CENTRE_AT[effect.holding][face] * 9 + 4;
+  for (let face = 0; face < 6; face++)
+    result[face * 9 + 4] = CENTRE_AT[effect.holding][face] * 9 + 4;
   for (let slot = 0; slot < PIECES; slot++) {
     const corner = slot >= FIRST_CORNER;
     const code = corner ? effect.corners[slot - FIRST_CORNER] : effect.edges[slot];

@@ -6,7 +6,16 @@
  */
 import { CENTRE_AT, FACE_OF, type Holding } from './holding.ts';
 import type { State } from './state.ts';
-import { COLOURS, CORNER_FACELETS, EDGE_FACELETS, FACES, NORMALS, OPPOSITE, isClockwise, type Colour } from './vocabulary.ts';
+import {
+  COLOURS,
+  CORNER_FACELETS,
+  EDGE_FACELETS,
+  FACES,
+  NORMALS,
+  OPPOSITE,
+  isClockwise,
+  type Colour,
+} from './vocabulary.ts';
 
 export type Piece = number;
 export type PieceSet = number;
@@ -31,7 +40,8 @@ export function pieceOf(colours: readonly number[]): Piece | undefined {
   if (new Set(colours).size !== colours.length) return undefined;
   for (let piece = 0; piece < PIECES; piece++) {
     const own = faceletsOf(piece);
-    if (own.length === colours.length && own.every((colour) => colours.includes(colour))) return piece;
+    if (own.length === colours.length && own.every((colour) => colours.includes(colour)))
+      return piece;
   }
   return undefined;
 }
@@ -51,7 +61,8 @@ export function setOf(pieces: Iterable<Piece>): PieceSet {
 /** The pieces of one layer: those that bear the colour. */
 export function piecesWith(colour: number): PieceSet {
   let set = 0;
-  for (let piece = 0; piece < PIECES; piece++) if (faceletsOf(piece).includes(colour)) set |= 1 << piece;
+  for (let piece = 0; piece < PIECES; piece++)
+    if (faceletsOf(piece).includes(colour)) set |= 1 << piece;
   return set;
 }
 
@@ -120,7 +131,9 @@ export function whereIs(state: State, piece: Piece): Whereabouts {
 
 /** The piece in a slot of the body. */
 export function pieceAt(state: State, slot: Piece): Piece {
-  return isCorner(slot) ? ((state.corners[slot - FIRST_CORNER] / 3) | 0) + FIRST_CORNER : state.edges[slot] >> 1;
+  return isCorner(slot)
+    ? ((state.corners[slot - FIRST_CORNER] / 3) | 0) + FIRST_CORNER
+    : state.edges[slot] >> 1;
 }
 
 /** The centre's face (of the body) on which the piece shows `colour`. */
@@ -135,14 +148,19 @@ export function faceShowing(state: State, piece: Piece, colour: number): number 
 export function placedSet(state: State): PieceSet {
   let set = 0;
   for (let slot = 0; slot < 12; slot++) if (state.edges[slot] === slot * 2) set |= 1 << slot;
-  for (let slot = 0; slot < 8; slot++) if (state.corners[slot] === slot * 3) set |= 1 << (slot + FIRST_CORNER);
+  for (let slot = 0; slot < 8; slot++)
+    if (state.corners[slot] === slot * 3) set |= 1 << (slot + FIRST_CORNER);
   return set;
 }
 
 /** Direction from the middle of the cube to a slot, each part −1, 0 or 1. */
 export function directionOf(slot: Piece): [number, number, number] {
   return faceletsOf(slot).reduce<[number, number, number]>(
-    (sum, face) => [sum[0] + NORMALS[face][0], sum[1] + NORMALS[face][1], sum[2] + NORMALS[face][2]],
+    (sum, face) => [
+      sum[0] + NORMALS[face][0],
+      sum[1] + NORMALS[face][1],
+      sum[2] + NORMALS[face][2],
+    ],
     [0, 0, 0],
   );
 }

@@ -14,7 +14,15 @@
  * A state is an effect, too: the one that leads from the solved cube to it. `compose(a, b)` is `a`,
  * then `b` as done with the hands.
  */
-import { CENTRE_AT, COMPOSE_HOLDINGS, HOLDINGS, INVERSE_HOLDING, ROTATE, quarterTurn, type Holding } from './holding.ts';
+import {
+  CENTRE_AT,
+  COMPOSE_HOLDINGS,
+  HOLDINGS,
+  INVERSE_HOLDING,
+  ROTATE,
+  quarterTurn,
+  type Holding,
+} from './holding.ts';
 import { MOTIONS, type Turn } from './turn.ts';
 import { CORNERS, CORNER_FACELETS, EDGES, EDGE_FACELETS, NORMALS } from './vocabulary.ts';
 
@@ -37,11 +45,15 @@ const MOD3 = [0, 1, 2, 0, 1, 2];
 
 /** The slot that shares these faces, whatever their order; -1 if there is none. */
 export function cornerSlot(faces: readonly number[]): number {
-  return CORNER_FACELETS.findIndex((slot) => faces.length === 3 && slot.every((face) => faces.includes(face)));
+  return CORNER_FACELETS.findIndex(
+    (slot) => faces.length === 3 && slot.every((face) => faces.includes(face)),
+  );
 }
 
 export function edgeSlot(faces: readonly number[]): number {
-  return EDGE_FACELETS.findIndex((slot) => faces.length === 2 && slot.every((face) => faces.includes(face)));
+  return EDGE_FACELETS.findIndex(
+    (slot) => faces.length === 2 && slot.every((face) => faces.includes(face)),
+  );
 }
 
 /** `FACE_TURN_CORNERS[face * 3 + amount - 1][slot]` = source slot * 3 + twist gained; edges alike. */
@@ -108,15 +120,17 @@ interface BodyMotion {
   readonly holding: Holding;
 }
 
-const BODY_MOTIONS: readonly (readonly BodyMotion[])[] = Array.from({ length: HOLDINGS }, (_, holding) =>
-  MOTIONS.flatMap((motion) =>
-    [1, 2, 3].map((amount) => ({
-      faceTurns: motion.faces.map(
-        ([face, sign]) => CENTRE_AT[holding][face] * 3 + (sign > 0 ? amount : 4 - amount) - 1,
-      ),
-      holding: motion.rotates ? ROTATE[holding][motion.axis * 4 + amount] : holding,
-    })),
-  ),
+const BODY_MOTIONS: readonly (readonly BodyMotion[])[] = Array.from(
+  { length: HOLDINGS },
+  (_, holding) =>
+    MOTIONS.flatMap((motion) =>
+      [1, 2, 3].map((amount) => ({
+        faceTurns: motion.faces.map(
+          ([face, sign]) => CENTRE_AT[holding][face] * 3 + (sign > 0 ? amount : 4 - amount) - 1,
+        ),
+        holding: motion.rotates ? ROTATE[holding][motion.axis * 4 + amount] : holding,
+      })),
+    ),
 );
 
 /** The face turns relative to the centres (0…17, as `face * 3 + amount - 1`) that `turn` does in this holding. */

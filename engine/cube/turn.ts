@@ -12,7 +12,19 @@ import { FACES, OPPOSITE, faceIndex } from './vocabulary.ts';
 export type Turn = number;
 
 export const FAMILIES = [
-  ...FACES, 'Uw', 'Lw', 'Fw', 'Rw', 'Bw', 'Dw', 'M', 'E', 'S', 'x', 'y', 'z',
+  ...FACES,
+  'Uw',
+  'Lw',
+  'Fw',
+  'Rw',
+  'Bw',
+  'Dw',
+  'M',
+  'E',
+  'S',
+  'x',
+  'y',
+  'z',
 ] as const;
 export type Family = (typeof FAMILIES)[number];
 
@@ -41,7 +53,15 @@ export const MOTIONS: readonly FamilyMotion[] = FAMILIES.map((family) => {
   const axis = faceIndex(slice ?? rotation ?? family.charAt(0));
   const opposite = OPPOSITE[axis];
   if (slice !== undefined) {
-    return { kind: 'slice', axis, faces: [[axis, -1], [opposite, 1]], rotates: true };
+    return {
+      kind: 'slice',
+      axis,
+      faces: [
+        [axis, -1],
+        [opposite, 1],
+      ],
+      rotates: true,
+    };
   }
   if (rotation !== undefined) return { kind: 'rotation', axis, faces: [], rotates: true };
   if (family.endsWith('w')) return { kind: 'wide', axis, faces: [[opposite, 1]], rotates: true };

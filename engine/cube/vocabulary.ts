@@ -19,7 +19,18 @@ export const COLOUR_INITIALS = ['w', 'o', 'g', 'r', 'b', 'y'] as const;
 export const OPPOSITE: readonly number[] = [5, 3, 4, 1, 2, 0];
 
 export const EDGES = [
-  'UF', 'UR', 'UB', 'UL', 'DF', 'DR', 'DB', 'DL', 'FR', 'FL', 'BR', 'BL',
+  'UF',
+  'UR',
+  'UB',
+  'UL',
+  'DF',
+  'DR',
+  'DB',
+  'DL',
+  'FR',
+  'FL',
+  'BR',
+  'BL',
 ] as const;
 export type Edge = (typeof EDGES)[number];
 
@@ -37,7 +48,12 @@ export function colourIndex(name: string): number {
 
 /** Outward normals of the faces: x to the right, y up, z to the front. */
 export const NORMALS: readonly (readonly [number, number, number])[] = [
-  [0, 1, 0], [-1, 0, 0], [0, 0, 1], [1, 0, 0], [0, 0, -1], [0, -1, 0],
+  [0, 1, 0],
+  [-1, 0, 0],
+  [0, 0, 1],
+  [1, 0, 0],
+  [0, 0, -1],
+  [0, -1, 0],
 ];
 
 /**
@@ -61,8 +77,8 @@ export const EDGE_FACELETS: readonly (readonly [number, number])[] = EDGES.map(
  * outside (the triple product of their normals is then negative in this right-handed frame).
  */
 export function isClockwise(a: number, b: number, c: number): boolean {
-  const [ax, ay, az] = NORMALS[a] 
-  const [bx, by, bz] = NORMALS[b] 
-  const [cx, cy, cz] = NORMALS[c] 
+  const [ax, ay, az] = NORMALS[a];
+  const [bx, by, bz] = NORMALS[b];
+  const [cx, cy, cz] = NORMALS[c];
   return ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx) < 0;
 }

@@ -66,13 +66,25 @@ export interface UnknownNode extends Placed {
 }
 
 export type SequenceNode =
-  | TurnNode | PauseNode | GapNode | GroupNode | CommutatorNode | ConjugateNode | NameNode | UnknownNode;
+  | TurnNode
+  | PauseNode
+  | GapNode
+  | GroupNode
+  | CommutatorNode
+  | ConjugateNode
+  | NameNode
+  | UnknownNode;
 
 /** What reading a line of turns brought up, besides the tree. */
 export type SequenceMark = { readonly span: Span } & (
   | { readonly kind: 'unknown-turn'; readonly text: string }
   /** A bracket without its partner; `insert` is the text that would close (or open) it at `at`. */
-  | { readonly kind: 'unclosed'; readonly bracket: string; readonly at: number; readonly insert: string }
+  | {
+      readonly kind: 'unclosed';
+      readonly bracket: string;
+      readonly at: number;
+      readonly insert: string;
+    }
   /** `F: R U`: a conjugate that lost its brackets; nothing of it is executed. */
   | { readonly kind: 'bare-conjugate'; readonly newText: string }
   /** Another spelling in use (`Ri`, `2Rw`, `(A) x3`), read as meant. */
