@@ -5,7 +5,13 @@
 import { CENTRE_AT, FACE_OF } from './holding.ts';
 import { FIRST_CORNER, PIECES, faceletsOf } from './piece.ts';
 import type { State } from './state.ts';
-import { COLOUR_INITIALS, CORNER_FACELETS, EDGE_FACELETS, FACES, NORMALS } from './vocabulary.ts';
+import {
+  COLOUR_INITIALS,
+  CORNER_FACELETS,
+  EDGE_FACELETS,
+  type FACES,
+  NORMALS,
+} from './vocabulary.ts';
 
 export const FACELETS = 54;
 
