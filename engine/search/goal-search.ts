@@ -11,7 +11,7 @@ import type { Goal } from '../goals/goal.ts';
 import { comfortCost } from './comfort.ts';
 import { Descent } from './descent.ts';
 import { tablesFor } from './groups.ts';
-import { allOf, patternOf, placesFit, type Pattern } from './pattern.ts';
+import { patternsOfAll, placesFit, type Pattern } from './pattern.ts';
 import { movePlaces, placesOf, turnsInHands } from './places.ts';
 import { STEP_NODES, type Search, type SearchResult } from './step.ts';
 
@@ -39,46 +39,57 @@ export function searchGoal(
   kept: readonly Goal[] = [],
   options: GoalSearchOptions = {},
 ): Search<SearchResult> {
-  return searchPattern(state, allOf([goal, ...kept].map(patternOf)), options);
+  return searchPatterns(state, patternsOfAll([goal, ...kept]), options);
 }
 
-export function* searchPattern(
+/** The shortest face turns after which one of the patterns is met. */
+export function* searchPatterns(
   state: State,
-  pattern: Pattern,
+  patterns: readonly Pattern[],
   options: GoalSearchOptions = {},
 ): Search<SearchResult> {
-  const { maxTurns = DEFAULT_MAX_TURNS, budget = DEFAULT_BUDGET, rightHanded = false } = options;
-  const tables = yield* tablesFor(pattern);
+  const { maxTurns = DEFAULT_MAX_TURNS, budget = DEFAULT_BUDGET } = options;
+  const compared = options.rightHanded ? COMPARED : 1;
   const places = placesOf(state);
-  const descent = new Descent(tables, places, allowedTurns(state, options));
-  let best: readonly Turn[] | undefined;
-  let compared = 0;
+  const allowed = allowedTurns(state, options);
+  const descents: { readonly pattern: Pattern; readonly descent: Descent }[] = [];
+  for (const pattern of patterns) {
+    descents.push({ pattern, descent: new Descent(yield* tablesFor(pattern), places, allowed) });
+  }
+  const found: Turn[][] = [];
+  let nodes = 0;
   let reported = 0;
-  for (let length = descent.bound(); length <= maxTurns; length++) {
-    descent.restart(length);
-    for (;;) {
-      const left = budget - descent.nodes;
-      const outcome = descent.advance(Math.min(reported + STEP_NODES - descent.nodes, left));
-      if (outcome === 'end') break;
-      if (outcome === 'leaf') {
-        const body = descent.path.slice(0, length);
-        if (!reaches(places, body, pattern)) continue;
-        const turns = turnsInHands(body, state.holding);
-        if (best === undefined || comfortCost(turns) < comfortCost(best)) best = turns;
-        if (!rightHanded || ++compared === COMPARED) break;
-        continue;
-      }
-      reported = descent.nodes;
-      const signal = yield { nodes: reported, depth: length, ...(best && { best }) };
-      if (signal === 'stop' || descent.nodes >= budget) {
-        if (best) break;
-        return { kind: 'out-of-budget', bound: length - 1, nodes: descent.nodes };
+  const first = Math.min(...descents.map(({ descent }) => descent.bound()));
+  for (let length = first; length <= maxTurns; length++) {
+    for (const { pattern, descent } of descents) {
+      descent.restart(length);
+      while (found.length < compared) {
+        const before = descent.nodes;
+        const left = Math.min(reported + STEP_NODES, budget) - nodes;
+        const outcome = descent.advance(left);
+        nodes += descent.nodes - before;
+        if (outcome === 'end') break;
+        if (outcome === 'leaf') {
+          const body = descent.path.slice(0, length);
+          if (reaches(places, body, pattern)) found.push(turnsInHands(body, state.holding));
+          continue;
+        }
+        reported = nodes;
+        const signal = yield { nodes, depth: length };
+        if (signal === 'stop' || nodes >= budget) {
+          if (found.length > 0) break;
+          return { kind: 'out-of-budget', bound: length - 1, nodes };
+        }
       }
     }
     // All shorter sequences have been ruled out by now.
-    if (best) return { kind: 'found', turns: best, optimal: true, nodes: descent.nodes };
+    if (found.length > 0) return { kind: 'found', turns: easiest(found), optimal: true, nodes };
   }
-  return { kind: 'exhausted', bound: maxTurns, nodes: descent.nodes };
+  return { kind: 'exhausted', bound: maxTurns, nodes };
+}
+
+function easiest(found: readonly Turn[][]): Turn[] {
+  return found.reduce((best, turns) => (comfortCost(turns) < comfortCost(best) ? turns : best));
 }
 
 /** Face turns of the body that the options allow; comfortable faces first, as ties go to the first found. */

@@ -1,19 +1,15 @@
 /**
- * Goals as patterns: for each piece the places that are accepted, as a mask of 24 bits. A goal that is
- * meant up to a turn of one layer has four alternatives, one for each turn of that layer.
+ * Goals as patterns: for each piece the places that are accepted, as a mask of 24 bits.
+ *
+ * A goal that is meant up to a turn of a layer or slice has an alternative for each such turn. A goal
+ * that leaves open which pairs or which side has several patterns: each is searched by itself, as
+ * its distances then say more.
  */
-import {
-  PIECES,
-  faceletsOf,
-  isCorner,
-  piecesIn,
-  setOf,
-  type Piece,
-  type PieceSet,
-} from '../cube/piece.ts';
+import { PIECES, piecesIn, setOf, type Piece, type PieceSet } from '../cube/piece.ts';
 import type { State } from '../cube/state.ts';
-import type { Condition, Goal } from '../goals/goal.ts';
-import { PLACES, homeOf, movePlace, placesOf, slotOfPlace } from './places.ts';
+import type { Goal } from '../goals/goal.ts';
+import { compileGoal } from '../goals/judge.ts';
+import { PLACES, homeOf, placesOf } from './places.ts';
 
 export const ANY_PLACE = (1 << PLACES) - 1;
 
@@ -27,79 +23,95 @@ export interface Pattern {
   readonly pieces: PieceSet;
 }
 
-function acceptedPlaces(condition: Condition, piece: Piece): number {
-  const turns = isCorner(piece) ? 3 : 2;
-  const home = homeOf(piece);
-  switch (condition.kind) {
-    case 'placed':
-      return 1 << home;
-    case 'positioned':
-      return ((1 << turns) - 1) << home;
-    case 'facing': {
-      let mask = 0;
-      const sticker = faceletsOf(piece).indexOf(condition.colour);
-      for (let place = 0; place < PLACES; place++) {
-        const faces = faceletsOf(slotOfPlace(piece, place));
-        if (faces[(sticker + (place % turns)) % turns] === condition.colour) mask |= 1 << place;
-      }
-      return mask;
-    }
-  }
+/** Whether all that fits `narrow` fits `wide`. */
+function fitsInto(narrow: PlaceMasks, wide: PlaceMasks): boolean {
+  return narrow.every((mask, piece) => (mask & ~wide[piece]) === 0);
 }
 
 function makePattern(alternatives: readonly PlaceMasks[]): Pattern {
-  const distinct = alternatives.filter(
+  const possible = alternatives.filter((masks) => masks.every((mask) => mask !== 0));
+  const needed = possible.filter(
     (masks, index) =>
-      masks.every((mask) => mask !== 0) &&
-      alternatives.findIndex((other) => other.every((mask, piece) => mask === masks[piece])) ===
-        index,
+      !possible.some(
+        (other, j) =>
+          j !== index && fitsInto(masks, other) && (j < index || !fitsInto(other, masks)),
+      ),
   );
   const pieces: Piece[] = [];
   for (let piece = 0; piece < PIECES; piece++) {
-    if (distinct.some((masks) => masks[piece] !== ANY_PLACE)) pieces.push(piece);
+    if (needed.some((masks) => masks[piece] !== ANY_PLACE)) pieces.push(piece);
   }
-  return { alternatives: distinct, pieces: setOf(pieces) };
+  return { alternatives: needed, pieces: setOf(pieces) };
 }
 
-export function patternOf(goal: Goal): Pattern {
+/** The patterns of a goal: it holds where one of them is met. */
+export function patternsOf(goal: Goal): Pattern[] {
+  if (goal.anyOf) return withoutNarrower(goal.anyOf.flatMap(patternsOf));
+  const { demands, choice } = compileGoal(goal);
+  const pattern = makePattern(
+    demands.map(({ pieces, allowed }) => {
+      const masks = new Int32Array(PIECES).fill(ANY_PLACE);
+      for (const piece of pieces) masks[piece] = allowed[piece];
+      return masks;
+    }),
+  );
+  if (choice === undefined) return [pattern];
+  return choose(choice.sets, choice.atLeast).map((set) => both(pattern, placedPattern(set)));
+}
+
+/** All pieces of the set in their own slots and turned right. */
+export function placedPattern(set: PieceSet): Pattern {
   const masks = new Int32Array(PIECES).fill(ANY_PLACE);
-  for (const condition of goal.conditions) {
-    for (const piece of piecesIn(condition.pieces))
-      masks[piece] &= acceptedPlaces(condition, piece);
-  }
-  if (goal.upTo === undefined) return makePattern([masks]);
-  const alternatives = [masks];
-  for (let amount = 1; amount <= 3; amount++) {
-    const turn = goal.upTo * 3 + amount - 1;
-    alternatives.push(masks.map((mask, piece) => placesBefore(mask, piece, turn)));
-  }
-  return makePattern(alternatives);
+  for (const piece of piecesIn(set)) masks[piece] = 1 << homeOf(piece);
+  return makePattern([masks]);
 }
 
-/** The places from which `turn` leads into the mask. */
-function placesBefore(mask: number, piece: Piece, turn: number): number {
-  let result = 0;
-  for (let place = 0; place < PLACES; place++) {
-    if (mask & (1 << movePlace(piece, place, turn))) result |= 1 << place;
-  }
-  return result;
+/** The unions of `count` of the sets. */
+function choose(sets: readonly PieceSet[], count: number): PieceSet[] {
+  if (count === 0) return [0];
+  return sets.flatMap((set, index) =>
+    choose(sets.slice(index + 1), count - 1).map((rest) => set | rest),
+  );
 }
 
-/** Met where all the patterns are met. */
-export function allOf(patterns: readonly Pattern[]): Pattern {
-  let alternatives: PlaceMasks[] = [new Int32Array(PIECES).fill(ANY_PLACE)];
-  for (const pattern of patterns) {
-    alternatives = alternatives.flatMap((masks) =>
-      pattern.alternatives.map((other) => masks.map((mask, piece) => mask & other[piece])),
-    );
+/** Met where both are. */
+function both(a: Pattern, b: Pattern): Pattern {
+  return makePattern(
+    a.alternatives.flatMap((masks) =>
+      b.alternatives.map((other) => masks.map((mask, piece) => mask & other[piece])),
+    ),
+  );
+}
+
+/** The patterns of several goals at once: all of them hold where one of the patterns is met. */
+export function patternsOfAll(goals: readonly Goal[]): Pattern[] {
+  let patterns: Pattern[] = [makePattern([new Int32Array(PIECES).fill(ANY_PLACE)])];
+  for (const goal of goals) {
+    const own = patternsOf(goal);
+    patterns = withoutNarrower(patterns.flatMap((a) => own.map((b) => both(a, b))));
   }
-  return makePattern(alternatives);
+  return patterns;
+}
+
+/** Without those that cannot be met and those that are met only where another one is, too. */
+function withoutNarrower(patterns: readonly Pattern[]): Pattern[] {
+  const covers = (wide: Pattern, narrow: Pattern): boolean =>
+    narrow.alternatives.every((masks) => wide.alternatives.some((other) => fitsInto(masks, other)));
+  const possible = patterns.filter((pattern) => pattern.alternatives.length > 0);
+  return possible.filter(
+    (pattern, index) =>
+      !possible.some(
+        (other, j) =>
+          j !== index && covers(other, pattern) && (j < index || !covers(pattern, other)),
+      ),
+  );
 }
 
 export function placesFit(places: ArrayLike<number>, pattern: Pattern): boolean {
   return pattern.alternatives.some((masks) => {
-    for (let piece = 0; piece < PIECES; piece++)
+    for (let piece = 0; piece < PIECES; piece++) {
       if (!(masks[piece] & (1 << places[piece]))) return false;
+    }
     return true;
   });
 }

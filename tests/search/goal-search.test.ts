@@ -11,7 +11,8 @@ import {
   shortestCrosses,
 } from '../../engine/search/cross.ts';
 import { searchGoal } from '../../engine/search/goal-search.ts';
-import { patternHolds, patternOf } from '../../engine/search/pattern.ts';
+import { freezeGoal, goalHolds, readWhere } from '../../engine/goals/judge.ts';
+import { goalsFor, METHODS } from '../../engine/goals/methods.ts';
 import { complete } from '../../engine/search/step.ts';
 
 const turns = fc.array(fc.integer({ min: 0, max: FACE_TURNS - 1 }), { maxLength: 30 });
@@ -31,7 +32,7 @@ describe('the shortest cross', () => {
         const solution = shortestCross(table, state, base);
         expect(solution.length).toBe(crossDistance(table, state, base));
         const goal = placed('cross', piecesWith(base) & ALL_EDGES);
-        expect(patternHolds(applyTurns(state, solution), patternOf(goal))).toBe(true);
+        expect(goalHolds(goal, applyTurns(state, solution))).toBe(true);
       }),
     );
   });
@@ -62,7 +63,7 @@ describe('stage search', () => {
         const goal = placed('own', few);
         const result = complete(searchGoal(state, goal));
         if (result.kind !== 'found') throw new Error(result.kind);
-        expect(patternHolds(applyTurns(state, result.turns), patternOf(goal))).toBe(true);
+        expect(goalHolds(goal, applyTurns(state, result.turns))).toBe(true);
         expect(result.turns.length).toBeLessThanOrEqual(Math.max(0, scramble.length));
       }),
       { numRuns: 20 },
@@ -144,7 +145,7 @@ describe('stage search', () => {
     const result = complete(searchGoal(state, goal, [], { maxTurns: 9 }));
     if (result.kind !== 'found') throw new Error(result.kind);
     expect(result.turns.length).toBe(7);
-    expect(patternHolds(applyTurns(state, result.turns), patternOf(goal))).toBe(true);
+    expect(goalHolds(goal, applyTurns(state, result.turns))).toBe(true);
   });
 
   test('a goal up to a turn of the top needs no last turn', () => {
@@ -186,9 +187,28 @@ describe('stage search', () => {
         const handy = complete(searchGoal(state, goal, [], { rightHanded: true }));
         if (plain.kind !== 'found' || handy.kind !== 'found') throw new Error(handy.kind);
         expect(handy.turns.length).toBe(plain.turns.length);
-        expect(patternHolds(applyTurns(state, handy.turns), patternOf(goal))).toBe(true);
+        expect(goalHolds(goal, applyTurns(state, handy.turns))).toBe(true);
       }),
       { numRuns: 20 },
     );
+  });
+
+  test('of every method, each stage is reached from the stage before and keeps what was reached', () => {
+    // From the state after the earlier stages; a last layer longer than 8 turns may run out of budget.
+    for (const method of METHODS) {
+      let state = applyTurns(SOLVED, [10, 2, 6, 16, 5, 12, 11, 1, 8, 15, 4, 0]);
+      const kept: Goal[] = [];
+      for (const goal of goalsFor(method, 5)) {
+        const result = complete(searchGoal(state, goal, kept, { budget: 300_000 }));
+        if (result.kind !== 'found') break;
+        state = applyTurns(state, result.turns);
+        expect(goalHolds(goal, state), `${method.name}: ${goal.name}`).toBe(true);
+        for (const other of kept) expect(goalHolds(other, state)).toBe(true);
+        kept.push(freezeGoal(goal, readWhere(state)));
+      }
+      expect(kept.length, method.name).toBeGreaterThanOrEqual(
+        method.name.startsWith('CFOP') ? 5 : 1,
+      );
+    }
   });
 });
