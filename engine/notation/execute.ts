@@ -206,7 +206,7 @@ class Executor {
       finish();
       return;
     }
-    this.push(this.measures.resolve(node.name) ?? [], backwards, finish);
+    this.push(this.measures.contentOf(node.name) ?? [], backwards, finish);
   }
 
   /** The whole node as one step. */

@@ -48,6 +48,7 @@ export function magnitudeOf(times: bigint): number {
 /** Measures of the brackets and names of a text; each is worked out once. */
 export class Measures {
   readonly resolve: Resolve;
+  readonly contents = new Map<string, readonly SequenceNode[] | undefined>();
   readonly names = new Map<string, Measure>();
   /** Names that contain themselves: nothing is executed for them. */
   readonly cyclic = new Set<string>();
@@ -56,6 +57,12 @@ export class Measures {
 
   constructor(resolve: Resolve) {
     this.resolve = resolve;
+  }
+
+  /** The same nodes each time, so that what is known of them is found again. */
+  contentOf(name: string): readonly SequenceNode[] | undefined {
+    if (!this.contents.has(name)) this.contents.set(name, this.resolve(name));
+    return this.contents.get(name);
   }
 
   /** Of one node, its count included. */
@@ -83,7 +90,7 @@ export class Measures {
       open: (node) => {
         if (node.kind === 'name') {
           if (underWay.has(node.name)) this.cyclic.add(node.name);
-          const content = this.names.has(node.name) ? undefined : this.resolve(node.name);
+          const content = this.names.has(node.name) ? undefined : this.contentOf(node.name);
           if (content === undefined) return { value: this.of(node) };
           // Until it is known it counts as nothing: names that contain themselves end here.
           this.names.set(node.name, NOTHING);
@@ -124,7 +131,7 @@ export class Measures {
         if (node.kind === 'name') {
           const known = this.effects.get(node.name);
           if (known !== undefined) return { value: repeated(known, node.times) };
-          const content = this.cyclic.has(node.name) ? undefined : this.resolve(node.name);
+          const content = this.cyclic.has(node.name) ? undefined : this.contentOf(node.name);
           if (content === undefined) return { value: SOLVED };
           return { lists: [content] };
         }
