@@ -1,0 +1,77 @@
+/**
+ * Pieces of a pasted line that by their form are no turns: web addresses, list numbers and bullets,
+ * counts and speeds, forum tags. Every expression here has bounded repeats, so that a line of a
+ * megabyte is read in one pass.
+ */
+import type { Span } from '../../cube/place.ts';
+
+const ADDRESS = /(?:https?:\/\/|www\.)\S+/gi;
+const UNIT = '(?:s|secs?|seconds?|moves?|turns?|o?btm|htm|etm|stm|qtm|tps)';
+const FORMS: readonly RegExp[] = [
+  ADDRESS,
+  // Forum tags; a single letter only in lower case and without more, for `[B, U]` is a commutator.
+  /\[\/?[bius]\]|\[\*\]/g,
+  /\[\/?(?:spoiler|quote|url|img|code|colou?r|size|font|cent(?:er|re)|left|right|list|hide|table|t[rdh])(?:[= ][^[\]]{0,200})?\]/gi,
+  /<\/?(?:[bpiu]|br|em|strong|div|span|pre|code|li|ul|ol)(?: [^<>]{0,200})?\/?>/gi,
+  // Counts in brackets: (8), (8/24), (8, 3.4 s), [8], (7 moves).
+  new RegExp(
+    `[([]\\s{0,3}\\d[\\d.,/:=+ ]{0,30}(?:${UNIT}\\b[ ,/]{0,3}[\\d.,/: ]{0,12}){0,2}[)\\]]`,
+    'gi',
+  ),
+  // Emphasis and ruled lines.
+  /\*\*|__|(?:^|(?<=\s))[-–—=_*]{3,}(?=\s|$)/g,
+];
+const LIST_START = /^\s{0,40}(?:[-*•‣·–—+](?=\s)\s{0,8})?(?:\d{1,3}[.)](?![\d)]))?/;
+const TOKEN = /\S+/g;
+const SPEED =
+  /^[=≈~]?\d[\d.,:]{0,9}(?:[/=≈][\d.,:]{1,10}){0,3}(?:s|sec|tps|htm|etm|stm|qtm)?[,;.]?$/i;
+
+/** Addresses between `start` and `end`: no comment begins and no key ends inside one. */
+export function addressesIn(text: string, start: number, end: number): Span[] {
+  const spans: Span[] = [];
+  ADDRESS.lastIndex = start;
+  for (let match = ADDRESS.exec(text); match !== null; match = ADDRESS.exec(text)) {
+    if (match.index >= end) break;
+    spans.push({ start: match.index, end: Math.min(end, ADDRESS.lastIndex) });
+  }
+  return spans;
+}
+
+/** Spans in order, not overlapping. `atLineStart`: list numbers and bullets are looked for. */
+export function ignoredIn(text: string, start: number, end: number, atLineStart: boolean): Span[] {
+  const part = text.slice(start, end);
+  const found: Span[] = [];
+  const add = (from: number, to: number): void => {
+    found.push({ start: start + from, end: start + to });
+  };
+  if (atLineStart) {
+    const match = LIST_START.exec(part);
+    if (match !== null && match[0].trim() !== '') {
+      add(match[0].length - match[0].trimStart().length, match[0].trimEnd().length);
+    }
+  }
+  for (const form of FORMS) {
+    for (const match of part.matchAll(form)) add(match.index, match.index + match[0].length);
+  }
+  if (/\d/.test(part)) {
+    for (const match of part.matchAll(TOKEN)) {
+      const token = match[0];
+      if (token.length > 40) continue;
+      const speed = SPEED.test(token) && /\d[./:=≈,]+\d|\d(?:s|tps|[hesq]tm)/i.test(token);
+      if (speed || /^\d{1,3}\.$/.test(token)) add(match.index, match.index + token.length);
+    }
+  }
+  return withoutOverlaps(found);
+}
+
+function withoutOverlaps(found: Span[]): Span[] {
+  found.sort((a, b) => a.start - b.start || b.end - a.end);
+  const spans: Span[] = [];
+  let reached = 0;
+  for (const span of found) {
+    if (span.start < reached) continue;
+    spans.push(span);
+    reached = span.end;
+  }
+  return spans;
+}
