@@ -60,6 +60,10 @@ export class Descent {
    * to distance 0; call again to go on. `'pause'`: the budget is used. `'end'`: no more of this length.
    */
   advance(budget: number): 'leaf' | 'pause' | 'end' {
+    // Imports read in the loop are kept in locals: some loaders make each access a call.
+    const follows = FOLLOWS;
+    const turns = FACE_TURNS;
+    const pairs = PAIRS;
     const tables = this.#tables;
     const groups = tables.length;
     const first = this.#first;
@@ -85,16 +89,16 @@ export class Descent {
         continue;
       }
       const turn = allowed[next[depth]++];
-      if (!FOLLOWS[(depth === 0 ? FACE_TURNS : path[depth - 1]) * FACE_TURNS + turn]) continue;
+      if (!follows[(depth === 0 ? turns : path[depth - 1]) * turns + turn]) continue;
       left--;
       const from = depth * groups;
       const rest = length - depth - 1;
       let group = 0;
       for (; group < groups; group++) {
         const table = tables[group];
-        const a = table.first[first[from + group] * FACE_TURNS + turn];
-        const b = table.second[second[from + group] * FACE_TURNS + turn];
-        if (table.distances[a * PAIRS + b] > rest) break;
+        const a = table.first[first[from + group] * turns + turn];
+        const b = table.second[second[from + group] * turns + turn];
+        if (table.distances[a * pairs + b] > rest) break;
         first[from + groups + group] = a;
         second[from + groups + group] = b;
       }

@@ -95,14 +95,16 @@ function expand(
   first: Uint16Array,
   second: Uint16Array,
 ): number {
+  const turns = FACE_TURNS;
+  const pairs = PAIRS;
   for (; head < end; head++) {
     const index = queue[head];
     const next = distances[index] + 1;
-    const pair = (index / PAIRS) | 0;
-    const from1 = pair * FACE_TURNS;
-    const from2 = (index - pair * PAIRS) * FACE_TURNS;
-    for (let turn = 0; turn < FACE_TURNS; turn++) {
-      const reached = first[from1 + turn] * PAIRS + second[from2 + turn];
+    const pair = (index / pairs) | 0;
+    const from1 = pair * turns;
+    const from2 = (index - pair * pairs) * turns;
+    for (let turn = 0; turn < turns; turn++) {
+      const reached = first[from1 + turn] * pairs + second[from2 + turn];
       if (distances[reached] === UNREACHED) {
         distances[reached] = next;
         queue[tail++] = reached;
