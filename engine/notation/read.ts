@@ -193,7 +193,8 @@ class Reader {
     this.at = end;
     if (end > from) this.contentEnd = end;
     this.repeatable = closed !== undefined;
-    if (closed === undefined && wasRepeatable && this.readLooseRepeat(from, end)) return;
+    const tight = closed !== undefined;
+    if ((tight || wasRepeatable) && this.readLooseRepeat(from, end, tight)) return;
     let at = closed === undefined ? from : this.readTightRepeat(from, end);
     while (at < end) {
       const next = this.readUnit(at, end);
@@ -273,21 +274,13 @@ class Reader {
     return at;
   }
 
-  /** `x3`, `×3`, `x 3` after a bracket and white space. */
-  readLooseRepeat(from: number, end: number): boolean {
-    const { text } = this;
-    let times = readTimes(text, from, end);
-    if (times === undefined && end === from + 1 && 'xX×*'.includes(text[from])) {
-      let digits = end;
-      while (digits < this.end && isSpace(text[digits])) digits++;
-      const after = digitsEnd(text, digits, this.end);
-      if (after > digits && after === this.runEnd(digits)) {
-        times = { count: BigInt(text.slice(digits, after)), end: after };
-      }
-    }
+  /** `x3`, `×3` after a bracket and white space, `x 3` in any case. */
+  readLooseRepeat(from: number, end: number, tight: boolean): boolean {
+    const times =
+      (tight ? undefined : readTimes(this.text, from, end)) ?? this.readSpacedTimes(from, end);
     if (times === undefined || times.end < end) return false;
     const node = this.top.items[this.top.items.length - 1] as Repeatable;
-    if ('xX'.includes(text[from]) && times.count === 2n && times.end === end) {
+    if ('xX'.includes(this.text[from]) && times.count === 2n && times.end === end) {
       this.mark({ kind: 'repeat-or-rotation', ...respell(node, node.times * 2n, end) });
       this.repeatable = false;
       return false;
@@ -299,13 +292,29 @@ class Reader {
     return true;
   }
 
+  /** `x 3`: as `3` alone is no turn, only a repeat can be meant. */
+  readSpacedTimes(from: number, end: number): { count: bigint; end: number } | undefined {
+    const { text } = this;
+    if (end !== from + 1 || !'xX×✕✖*'.includes(text[from])) return undefined;
+    let digits = end;
+    while (digits < this.end && isSpace(text[digits])) digits++;
+    const after = digitsEnd(text, digits, this.end);
+    if (after === digits || after !== this.runEnd(digits)) return undefined;
+    return { count: BigInt(text.slice(digits, after)), end: after };
+  }
+
   /** Gives the last item its count, written up to `end`. */
   repeat(count: bigint, end: number, spelled: boolean): void {
     const { items } = this.top;
     const node = items[items.length - 1] as Repeatable;
     const times = node.times * count;
     if (spelled) this.mark({ kind: 'spelling', ...respell(node, times, end) });
-    items[items.length - 1] = { ...node, times, span: { start: node.span.start, end } };
+    const span = { start: node.span.start, end };
+    const once = times === 1n || times === -1n;
+    items[items.length - 1] =
+      node.kind === 'name' && !once
+        ? { kind: 'group', span, items: [{ ...node, times: 1n }], times }
+        : { ...node, times, span };
   }
 
   /** Only turns before a colon outside all brackets, and something behind it. */
