@@ -29,9 +29,18 @@ export interface Weight {
   readonly kind: 'empty' | 'turns' | 'prose' | 'spoken';
 }
 
+/** Texts say the same few tokens over and over; short ones are remembered, not without end. */
+const remembered = new Map<string, boolean>();
+const MOST_REMEMBERED = 2000;
+
 /** Whether a token between blanks and brackets can be turns. */
 export function isTurnToken(token: string): boolean {
-  return STILL.test(token) || (token.length > 1 && token.startsWith('@')) || looksLikeTurns(token);
+  const known = remembered.get(token);
+  if (known !== undefined) return known;
+  const found =
+    STILL.test(token) || (token.length > 1 && token.startsWith('@')) || looksLikeTurns(token);
+  if (token.length <= 8 && remembered.size < MOST_REMEMBERED) remembered.set(token, found);
+  return found;
 }
 
 /**

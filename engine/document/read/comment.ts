@@ -18,6 +18,7 @@ import { isBlank, trimmed } from './words.ts';
 export type CommentMarks = 'turns' | 'value' | 'list' | 'name' | 'none';
 
 const DASHES = '-–—−';
+const MARK = /\/\/|[#;]|[-–—−]/;
 const MARKS = /\/\/|[#;]|[-–—−]+/g;
 
 interface Found {
@@ -65,10 +66,11 @@ function isRemark(text: string, start: number, end: number, marks: CommentMarks)
 }
 
 function* marksIn(text: string, start: number, end: number, marks: CommentMarks): Generator<Found> {
+  const part = text.slice(start, end);
+  if (!MARK.test(part)) return;
   const addresses = addressesIn(text, start, end);
   let address = 0;
-  MARKS.lastIndex = start;
-  for (const match of text.slice(start, end).matchAll(MARKS)) {
+  for (const match of part.matchAll(MARKS)) {
     const at = start + match.index;
     const after = at + match[0].length;
     while (address < addresses.length && addresses[address].end <= at) address++;

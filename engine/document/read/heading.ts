@@ -21,22 +21,20 @@ type Claim = { readonly kind: 'time' | 'count'; readonly value: number; readonly
 export function readHeading(heading: Words, stages: StageWords): Heading | undefined {
   if (heading.text === '' || heading.text.length > LONGEST_HEADING) return undefined;
   const { text, span } = heading;
+  let best: Heading | undefined;
   let rest = text;
   let time: Heading['time'];
   let count: Heading['count'];
+  // The shortest name wins: the names of stages may be read with their counts on as well.
   for (;;) {
     const name = trimmed(rest, 0, rest.length);
     if (name.text !== '' && stages.isStage(name.text)) {
       const start = span.start + name.span.start;
-      return {
-        heading,
-        name: { text: name.text, span: { start, end: start + name.text.length } },
-        time,
-        count,
-      };
+      const place = { start, end: start + name.text.length };
+      best = { heading, name: { text: name.text, span: place }, time, count };
     }
     const tail = readTail(rest, span.start);
-    if (tail === undefined) return undefined;
+    if (tail === undefined) return best;
     for (const { kind, value, span: place } of tail.claims) {
       if (kind === 'time') time ??= { seconds: value, span: place };
       else count ??= { value, span: place };

@@ -21,6 +21,8 @@ const FORMS: readonly RegExp[] = [
   // Emphasis and ruled lines.
   /\*\*|__|(?:^|(?<=\s))[-–—=_*]{3,}(?=\s|$)/g,
 ];
+/** Without any of these no form is there; most lines are passed by that. */
+const HINT = /[[(<*_=]|[-–—]{3}|:\/\/|www\./i;
 const LIST_START = /^\s{0,40}(?:[-*•‣·–—+](?=\s)\s{0,8})?(?:\d{1,3}[.)](?![\d)]))?/;
 const TOKEN = /\S+/g;
 const SPEED =
@@ -50,8 +52,10 @@ export function ignoredIn(text: string, start: number, end: number, atLineStart:
       add(match[0].length - match[0].trimStart().length, match[0].trimEnd().length);
     }
   }
-  for (const form of FORMS) {
-    for (const match of part.matchAll(form)) add(match.index, match.index + match[0].length);
+  if (HINT.test(part)) {
+    for (const form of FORMS) {
+      for (const match of part.matchAll(form)) add(match.index, match.index + match[0].length);
+    }
   }
   if (/\d/.test(part)) {
     for (const match of part.matchAll(TOKEN)) {
@@ -61,7 +65,7 @@ export function ignoredIn(text: string, start: number, end: number, atLineStart:
       if (speed || /^\d{1,3}\.$/.test(token)) add(match.index, match.index + token.length);
     }
   }
-  return withoutOverlaps(found);
+  return found.length === 0 ? found : withoutOverlaps(found);
 }
 
 function withoutOverlaps(found: Span[]): Span[] {

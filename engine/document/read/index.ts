@@ -1,7 +1,7 @@
 /** The reader of `.moves` texts: from text to a tree, its blocks and the values of its keys. */
 export { readBase, readColour, readHolding, type BaseValue, type HoldingValue } from './colours.ts';
 export { cutBlocks, hasTurns, keyLines } from './blocks.ts';
-export { readDoes, readGoal, readSlot, type CyclesValue, type GoalValue } from './pieces.ts';
+export { readDoes, readGoal, readSlot, type GoalValue } from './pieces.ts';
 export { splitLines } from './lines.ts';
 export { netStickers } from './net.ts';
 export { readDocument } from './read.ts';

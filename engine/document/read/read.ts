@@ -44,8 +44,8 @@ class Follower {
     const mark = findComment(text, 0, text.length, 'list');
     const words = trimmed(text, 0, mark?.mark.start ?? text.length);
     const stickers = netStickers(words.text);
-    if (stickers === undefined) return undefined;
-    this.stickersToCome = Math.max(0, this.stickersToCome - stickers.length);
+    if (stickers === 0) return undefined;
+    this.stickersToCome = Math.max(0, this.stickersToCome - stickers);
     return { kind: 'net-row', ...words, comment: mark };
   }
 
@@ -68,7 +68,7 @@ class Follower {
     if (content.kind !== 'key') return;
     if (content.key === 'scramble') this.scrambleToCome = content.value.text === '';
     if (content.key === 'start') {
-      this.stickersToCome = NET_STICKERS - (netStickers(content.value.text)?.length ?? 0);
+      this.stickersToCome = NET_STICKERS - netStickers(content.value.text);
     }
   }
 }

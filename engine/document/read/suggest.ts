@@ -21,10 +21,8 @@ export function makeSuggest(stages: StageWords): Suggest {
     let best: UnknownKeyLine['suggestion'];
     let least = Infinity;
     for (const { kind, text, lower } of candidates) {
-      const allowed = allowedSteps(Math.max(wanted.length, lower.length));
-      if (allowed === 0 || Math.abs(wanted.length - lower.length) > allowed) continue;
-      const { steps } = distance(wanted, lower);
-      if (steps <= allowed && steps < least) {
+      const steps = stepsBetween(wanted, lower);
+      if (steps !== undefined && steps < least) {
         best = { kind, text };
         least = steps;
       }
@@ -34,7 +32,32 @@ export function makeSuggest(stages: StageWords): Suggest {
   };
 }
 
+/** Word by word, so that `my cross` is not taken for `ll cross`; undefined if too far. */
+function stepsBetween(wanted: string, known: string): number | undefined {
+  const first = wanted.split(' ');
+  const second = known.split(' ');
+  if (first.length !== second.length) return near(wanted, known, 1);
+  let sum = 0;
+  for (let i = 0; i < first.length; i++) {
+    if (first[i] === second[i]) continue;
+    const steps = near(
+      first[i],
+      second[i],
+      allowedSteps(Math.max(first[i].length, second[i].length)),
+    );
+    if (steps === undefined) return undefined;
+    sum += steps;
+  }
+  return sum;
+}
+
+function near(first: string, second: string, allowed: number): number | undefined {
+  if (Math.abs(first.length - second.length) > allowed || allowed === 0) return undefined;
+  const { steps } = distance(first, second);
+  return steps <= allowed ? steps : undefined;
+}
+
 /** Short words are near to everything: `use`, `end` and `EO` get no suggestions. */
 function allowedSteps(length: number): number {
-  return length <= 3 ? 0 : length <= 5 ? 1 : 2;
+  return length <= 3 ? 0 : length <= 6 ? 1 : 2;
 }

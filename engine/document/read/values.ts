@@ -19,7 +19,6 @@ export const BAD_REASONS = [
   'no-sticker',
   'sticker-twice',
   'sticker-kinds',
-  'short-cycle',
   'no-cycle',
 ] as const;
 export type BadReason = (typeof BAD_REASONS)[number];
