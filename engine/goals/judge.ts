@@ -254,7 +254,8 @@ export function freezeGoal(goal: Goal, where: Where, prefer: readonly PieceSet[]
   if (goal.anyOf) {
     const held = goal.anyOf.filter((alternative) => whereHolds(alternative, where));
     if (held.length === 0) return goal;
-    return held.length === 1 ? held[0] : { ...goal, anyOf: held };
+    const anyOf = held.map((alternative) => freezeGoal(alternative, where, prefer));
+    return anyOf.length === 1 ? anyOf[0] : { ...goal, anyOf };
   }
   if (goal.choice === undefined) return goal;
   const made = goal.choice.sets.filter((set) => notPlaced(where, set) === 0);

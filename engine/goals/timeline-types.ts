@@ -62,6 +62,8 @@ export interface Timeline {
   readonly stages: readonly StageSpan[];
   /** One per goal of the method, whether opened in the text or not. */
   readonly outcomes: readonly StageOutcome[];
+  /** The goals as they are judged once guarded: the pairs that were made, the side that was chosen. */
+  readonly judged: readonly Goal[];
   /** By turn, then by goal. */
   readonly breaks: readonly Break[];
 }
