@@ -5,6 +5,7 @@
  * to go on, to drop the generator (cancel), or to send `'stop'`: finish with what was found so far.
  * Budgets are counted in nodes, so the same input gives the same output on any machine.
  */
+import type { Problem } from '../cube/possible.ts';
 import type { Turn } from '../cube/turn.ts';
 
 export const STEP_NODES = 10_000;
@@ -35,15 +36,7 @@ export type SearchResult =
   /** The budget ended before an answer; proven only that no sequence of at most `bound` turns does it. */
   | { readonly kind: 'out-of-budget'; readonly bound: number; readonly nodes: number }
   /** The state cannot be reached by turns; nothing was searched. */
-  | { readonly kind: 'impossible'; readonly reason: Impossibility };
-
-export const IMPOSSIBILITIES = [
-  'twisted-corner',
-  'flipped-edge',
-  'swapped-pieces',
-  'wrong-pieces',
-] as const;
-export type Impossibility = (typeof IMPOSSIBILITIES)[number];
+  | { readonly kind: 'impossible'; readonly problems: readonly Problem[] };
 
 /** Runs a search to its end. */
 export function complete<Result>(search: Search<Result>): Result {
