@@ -43,7 +43,10 @@ export interface Execution {
 }
 
 export interface ExecuteOptions {
-  /** Called once for each name. The same function may be passed again for other lines of the block. */
+  /**
+   * Called once for each name, as what was found is kept with this function: pass the same one for
+   * all lines of a block, and another one when a name stands for something else.
+   */
   readonly resolve: Resolve;
   /** Steps this line may still execute. Single turns as written are always executed. */
   readonly limit: number;

@@ -1,29 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  SOLVED,
-  applyTurns,
-  compose,
-  power,
-  sameState,
-  type State,
-} from '../../engine/cube/state.ts';
+import { SOLVED, power, sameState } from '../../engine/cube/state.ts';
 import { JUMP, execute, placeAt, type Execution } from '../../engine/notation/execute.ts';
 import { readSequence } from '../../engine/notation/read.ts';
 import { printSequence } from '../../engine/notation/print.ts';
-import { resolveNamed, stateOf, trees, writtenOut } from './sequences.ts';
+import { outcome, resolveNamed, stateOf, trees, writtenOut } from './sequences.ts';
 
 function run(text: string, limit = 100_000, resolve = resolveNamed): Execution {
   return execute(readSequence(text).items, { resolve, limit });
-}
-
-/** The state after an execution on a solved cube, repeats that are one step included. */
-function outcome({ codes, jumps }: Execution): State {
-  return codes.reduce((state, code, index) => {
-    const jump = jumps.get(index);
-    if (jump?.kind === 'power') return compose(state, jump.effect);
-    return code === JUMP ? state : applyTurns(state, [code]);
-  }, SOLVED);
 }
 
 describe('what brackets stand for', () => {

@@ -1,8 +1,8 @@
 /** Random sequences, and ways to look at sequences without their places in the text. */
 import fc from 'fast-check';
-import { SOLVED, applyTurns, type State } from '../../engine/cube/state.ts';
+import { SOLVED, applyTurn, compose, type State } from '../../engine/cube/state.ts';
 import { TURNS, printTurn } from '../../engine/cube/turn.ts';
-import { execute, JUMP } from '../../engine/notation/execute.ts';
+import { execute, JUMP, type Execution } from '../../engine/notation/execute.ts';
 import { readSequence } from '../../engine/notation/read.ts';
 import type { SequenceNode } from '../../engine/notation/tree.ts';
 
@@ -79,8 +79,16 @@ export function writtenOut(text: string, limit = 100_000): string {
   return codes.map((code) => (code === JUMP ? '…' : printTurn(code))).join(' ');
 }
 
+/** The state after an execution on a solved cube, repeats that are one step included. */
+export function outcome({ codes, jumps }: Execution): State {
+  return codes.reduce((state, code, index) => {
+    const jump = jumps.get(index);
+    if (jump?.kind === 'power') return compose(state, jump.effect);
+    return code === JUMP ? state : applyTurn(state, code);
+  }, SOLVED);
+}
+
 /** The state a solved cube (white up, green in front) is brought to by a text. */
-export function stateOf(text: string): State {
-  const { codes } = execute(readSequence(text).items, { resolve: resolveNamed, limit: 100_000 });
-  return applyTurns(SOLVED, codes);
+export function stateOf(text: string, limit = 10_000): State {
+  return outcome(execute(readSequence(text).items, { resolve: resolveNamed, limit }));
 }

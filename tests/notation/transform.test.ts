@@ -27,7 +27,7 @@ import {
   withoutRotations,
   type Plane,
 } from '../../engine/notation/transform.ts';
-import { stateOf, trees, turns, writtenOut } from './sequences.ts';
+import { stateOf, trees, turns } from './sequences.ts';
 
 const holdings = fc.integer({ min: 0, max: HOLDINGS - 1 });
 const knownText = trees.map((tree) => printSequence(tree).replace(/foo|Q2|8|…/g, '~'));
@@ -68,7 +68,7 @@ describe('the inverse', () => {
     fc.assert(
       fc.property(knownText, (text) => {
         expect(sameState(compose(stateOf(text), stateOf(inverseOf(text))), SOLVED)).toBe(true);
-        expect(writtenOut(inverseOf(inverseOf(text)))).toBe(writtenOut(text));
+        expect(sameState(stateOf(inverseOf(inverseOf(text))), stateOf(text))).toBe(true);
       }),
     );
   });
