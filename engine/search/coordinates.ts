@@ -8,6 +8,7 @@
  * - corner order 0…40319
  */
 import { FACE_TURN_CORNERS, FACE_TURN_EDGES, type State } from '../cube/state.ts';
+import { STEP_NODES, type Search } from './step.ts';
 
 export const TWISTS = 2187;
 export const FLIPS = 2048;
@@ -100,23 +101,27 @@ export function fourOf(edges: ArrayLike<number>, pieces: readonly number[]): num
 }
 
 /** `[coordinate * 18 + turn]` for the quarter turns given by `quarter`, half and reversed turns by repeating. */
-function withPowers(
+function* withPowers(
   size: number,
   quarter: (coordinate: number, face: number) => number,
-): Uint16Array {
+): Search<Uint16Array> {
   const moves = new Uint16Array(size * 18);
   for (let face = 0; face < 6; face++) {
-    for (let from = 0; from < size; from++) moves[from * 18 + face * 3] = quarter(from, face);
+    for (let from = 0; from < size; from++) {
+      moves[from * 18 + face * 3] = quarter(from, face);
+      if (from % STEP_NODES === STEP_NODES - 1) yield { nodes: from + 1, depth: face };
+    }
     for (let from = 0; from < size; from++) {
       const half = moves[moves[from * 18 + face * 3] * 18 + face * 3];
       moves[from * 18 + face * 3 + 1] = half;
       moves[from * 18 + face * 3 + 2] = moves[half * 18 + face * 3];
     }
+    yield { nodes: size, depth: face };
   }
   return moves;
 }
 
-export function makeTwistMoves(): Uint16Array {
+export function makeTwistMoves(): Search<Uint16Array> {
   const twists = new Uint8Array(8);
   const turned = new Uint8Array(8);
   return withPowers(TWISTS, (coordinate, face) => {
@@ -136,7 +141,7 @@ export function makeTwistMoves(): Uint16Array {
   });
 }
 
-export function makeFlipMoves(): Uint16Array {
+export function makeFlipMoves(): Search<Uint16Array> {
   const flips = new Uint8Array(12);
   const turned = new Uint8Array(12);
   return withPowers(FLIPS, (coordinate, face) => {
@@ -153,7 +158,7 @@ export function makeFlipMoves(): Uint16Array {
   });
 }
 
-export function makeFourMoves(): Uint16Array {
+export function makeFourMoves(): Search<Uint16Array> {
   const target = FACE_TURN_EDGES.map((motion) => {
     const goes = new Uint8Array(12);
     for (let slot = 0; slot < 12; slot++) goes[motion[slot] >> 1] = slot;
@@ -170,7 +175,7 @@ export function makeFourMoves(): Uint16Array {
   });
 }
 
-export function makeCornerMoves(): Uint16Array {
+export function makeCornerMoves(): Search<Uint16Array> {
   const corners = new Uint8Array(8);
   const turned = new Uint8Array(8);
   return withPowers(CORNER_ORDERS, (coordinate, face) => {

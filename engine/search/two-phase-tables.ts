@@ -7,7 +7,6 @@ import {
   CORNER_ORDERS,
   FLIPS,
   FOUR_SLOTS,
-  FOURS,
   MIDDLE_SET,
   SLOT_SETS,
   TWISTS,
@@ -63,14 +62,10 @@ export function tableBytes(tables: TwoPhaseTables): number {
 }
 
 function* buildTables(): Search<TwoPhaseTables> {
-  const twist = makeTwistMoves();
-  yield { nodes: TWISTS, depth: 0 };
-  const flip = makeFlipMoves();
-  yield { nodes: FLIPS, depth: 0 };
-  const four = makeFourMoves();
-  yield { nodes: FOURS, depth: 0 };
-  const corners = makeCornerMoves();
-  yield { nodes: CORNER_ORDERS, depth: 0 };
+  const twist = yield* makeTwistMoves();
+  const flip = yield* makeFlipMoves();
+  const four = yield* makeFourMoves();
+  const corners = yield* makeCornerMoves();
   const middleSet = new Uint16Array(SLOT_SETS * 18);
   for (let set = 0; set < SLOT_SETS; set++) {
     for (let turn = 0; turn < 18; turn++) {
