@@ -13,9 +13,7 @@ export function cutBlocks(tree: DocumentTree): DocumentBlocks {
   const cuts = findCuts(contents);
   const opening = contents.findIndex(opensBlock);
   const firstKey = opening === -1 ? contents.length : opening;
-  const action = contents.findIndex(
-    (content) => hasTurns(content) || content.kind === 'stage' || isKey(content, 'aside'),
-  );
+  const action = contents.findIndex((content) => isAction(content) || isKey(content, 'aside'));
   const headerEnd = action === -1 ? firstKey : Math.min(firstKey, action);
   const blocks: BlockTree[] = [];
   for (let i = 0; i < cuts.length; i++) {
@@ -54,6 +52,11 @@ export function hasTurns(content: LineContent): boolean {
     default:
       return false;
   }
+}
+
+/** What ends the keys of a header: turns, spoken ones included, and headings of stages. */
+function isAction(content: LineContent): boolean {
+  return hasTurns(content) || content.kind === 'stage' || content.kind === 'spoken';
 }
 
 interface Cut {
@@ -100,7 +103,7 @@ function findCuts(contents: readonly LineContent[]): Cut[] {
     if (isKey(content, 'aside')) aside = true;
     else if (isKey(content, 'end')) aside = false;
     started ||= content.kind !== 'blank';
-    if (!aside && (hasTurns(content) || content.kind === 'stage')) acted = true;
+    if (!aside && isAction(content)) acted = true;
     else if (isKey(content, 'aside')) acted = true;
   });
   cuts.push(open);

@@ -10,7 +10,7 @@ import type { Body } from './tree.ts';
 import { blanked, trimmed } from './words.ts';
 
 /** Brackets, commas and colons stand between tokens; they belong to turns and to prose alike. */
-const TOKEN = /[^\s()[\]{},:：]+/g;
+const TOKEN = /[^\s\u200b\u2060()[\]{},:：]+/g;
 /** Repeats and stray primes say nothing either way. */
 const NEUTRAL = /^(?:[×*^]?\d{1,20}['’′´`‘]?|['’′´`‘]{1,3}|[-–—|=]{1,3})$/i;
 const STILL = /^(?:~+|…+|\.{3,}|\?{3,})$/;

@@ -10,10 +10,11 @@
  * | titles, names, dates, file names | `//` after a blank |
  * | `note` | none |
  */
+import { isSpace } from '../../notation/letters.ts';
 import { weighStretch } from './body.ts';
-import { addressesIn } from './ignored.ts';
+import { protectedIn } from './ignored.ts';
 import type { Comment, CommentMark } from './tree.ts';
-import { isBlank, trimmed } from './words.ts';
+import { trimmed } from './words.ts';
 
 export type CommentMarks = 'turns' | 'value' | 'list' | 'name' | 'none';
 
@@ -68,16 +69,16 @@ function isRemark(text: string, start: number, end: number, marks: CommentMarks)
 function* marksIn(text: string, start: number, end: number, marks: CommentMarks): Generator<Found> {
   const part = text.slice(start, end);
   if (!MARK.test(part)) return;
-  const addresses = addressesIn(text, start, end);
-  let address = 0;
+  const spans = protectedIn(text, start, end);
+  let next = 0;
   for (const match of part.matchAll(MARKS)) {
     const at = start + match.index;
     const after = at + match[0].length;
-    while (address < addresses.length && addresses[address].end <= at) address++;
-    if (address < addresses.length && addresses[address].start <= at) continue;
-    const blankBefore = at === start || isBlank(text[at - 1]);
+    while (next < spans.length && spans[next].end <= at) next++;
+    if (next < spans.length && spans[next].start <= at) continue;
+    const blankBefore = at === start || isSpace(text[at - 1]);
     if (DASHES.includes(match[0][0])) {
-      const alone = blankBefore && (after === end || isBlank(text[after]));
+      const alone = blankBefore && (after === end || isSpace(text[after]));
       if (alone && (marks === 'turns' || marks === 'value'))
         yield { style: '-', start: at, end: after };
     } else if (marks !== 'name') {

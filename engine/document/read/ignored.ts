@@ -6,6 +6,8 @@
 import type { Span } from '../../cube/place.ts';
 
 const ADDRESS = /(?:https?:\/\/|www\.)\S+/gi;
+/** Addresses and characters as web pages write them (`&#39;`): no comment begins inside. */
+const PROTECTED = /(?:https?:\/\/|www\.)\S+|&#?\w{1,8};/gi;
 const UNIT = '(?:s|secs?|seconds?|moves?|turns?|o?btm|htm|etm|stm|qtm|tps)';
 const FORMS: readonly RegExp[] = [
   ADDRESS,
@@ -19,24 +21,22 @@ const FORMS: readonly RegExp[] = [
     'gi',
   ),
   // Emphasis and ruled lines.
-  /\*\*|__|(?:^|(?<=\s))[-–—=_*]{3,}(?=\s|$)/g,
+  /```\w{0,20}|\*\*|__|(?:^|(?<=\s))[-–—=_*]{3,}(?=\s|$)/g,
 ];
 /** Without any of these no form is there; most lines are passed by that. */
-const HINT = /[[(<*_=]|[-–—]{3}|:\/\/|www\./i;
-const LIST_START = /^\s{0,40}(?:[-*•‣·–—+](?=\s)\s{0,8})?(?:\d{1,3}[.)](?![\d)]))?/;
+const HINT = /[[(<*_=]|[-–—]{3}|```|:\/\/|www\./i;
+const LIST_START =
+  /^\s{0,40}(?:>[>\s]{0,20})?(?:[-*•‣·–—+](?=\s)\s{0,8})?(?:\d{1,3}[.)](?![\d)]))?/;
 const TOKEN = /\S+/g;
 const SPEED =
   /^[=≈~]?\d[\d.,:]{0,9}(?:[/=≈][\d.,:]{1,10}){0,3}(?:s|sec|tps|htm|etm|stm|qtm)?[,;.]?$/i;
 
-/** Addresses between `start` and `end`: no comment begins and no key ends inside one. */
-export function addressesIn(text: string, start: number, end: number): Span[] {
-  const spans: Span[] = [];
-  ADDRESS.lastIndex = start;
-  for (let match = ADDRESS.exec(text); match !== null; match = ADDRESS.exec(text)) {
-    if (match.index >= end) break;
-    spans.push({ start: match.index, end: Math.min(end, ADDRESS.lastIndex) });
-  }
-  return spans;
+/** Stretches between `start` and `end` in which no comment begins: addresses and `&#39;`. */
+export function protectedIn(text: string, start: number, end: number): Span[] {
+  return Array.from(text.slice(start, end).matchAll(PROTECTED), (match) => ({
+    start: start + match.index,
+    end: start + match.index + match[0].length,
+  }));
 }
 
 /** Spans in order, not overlapping. `atLineStart`: list numbers and bullets are looked for. */

@@ -43,6 +43,8 @@ const MARKS: Readonly<Record<Key, CommentMarks>> = {
 const KEY_SET: ReadonlySet<string> = new Set(KEYS);
 /** A heading may hold a colon of its own (`cross, 0:03.4:`), hardly more. */
 const COLONS_TRIED = 3;
+/** `My solve (45):` is a key with a count. */
+const COUNT_TAIL = /\s{0,5}[([][^()[\]]{0,30}[)\]]$/;
 const KEY_LIKE = /^\p{L}[\p{L}\p{M}\p{N} _'’.#&+/-]{0,39}$/u;
 
 export interface KeyContext {
@@ -164,10 +166,11 @@ function unknownKeyLine(
   context: KeyContext,
 ): UnknownKeyLine | undefined {
   const name = trimmed(text, start, colon);
-  if (!KEY_LIKE.test(name.text) || text.startsWith('//', colon + 1)) return undefined;
-  const tokens = name.text.split(/\s+/);
+  const bare = name.text.replace(COUNT_TAIL, '');
+  if (!KEY_LIKE.test(bare) || text.startsWith('//', colon + 1)) return undefined;
+  const tokens = bare.split(/\s+/);
   if (tokens.length > 4 || tokens.every((token) => isTurnToken(token))) return undefined;
-  const suggestion = context.suggest(name.text);
+  const suggestion = context.suggest(bare);
   if (suggestion === undefined && (tokens.length > 2 || isTurnToken(tokens[0]))) return undefined;
   const comment = findComment(text, colon + 1, text.length, 'turns');
   const end = comment?.mark.start ?? text.length;

@@ -8,6 +8,7 @@
  * tree.lines[2].content.kind; // 'turns'
  * ```
  */
+import { isSpace } from '../../notation/letters.ts';
 import { readBody } from './body.ts';
 import { findComment } from './comment.ts';
 import { ignoredIn } from './ignored.ts';
@@ -17,7 +18,7 @@ import { NET_STICKERS, netStickers } from './net.ts';
 import { definedStages, stageWords } from './stages.ts';
 import { makeSuggest } from './suggest.ts';
 import type { DocumentTree, Line, LineContent } from './tree.ts';
-import { isBlank, trimmed } from './words.ts';
+import { trimmed } from './words.ts';
 
 /** `imported`: names of goals and stages that files named by `use:` define. */
 export function readDocument(text: string, imported: readonly string[] = []): DocumentTree {
@@ -75,7 +76,7 @@ class Follower {
 
 function readLine(text: string, context: KeyContext): LineContent {
   let start = 0;
-  while (start < text.length && isBlank(text[start])) start++;
+  while (start < text.length && isSpace(text[start])) start++;
   if (start === text.length) return { kind: 'blank' };
   const head = nameStart(text, start);
   const keyed =
@@ -107,6 +108,6 @@ function nameStart(text: string, start: number): number {
     if (trimmed(text, at, from).text !== '') break;
     at = end;
   }
-  while (at < text.length && isBlank(text[at])) at++;
+  while (at < text.length && isSpace(text[at])) at++;
   return at;
 }

@@ -12,7 +12,7 @@ export type Suggest = (name: string) => UnknownKeyLine['suggestion'];
 export function makeSuggest(stages: StageWords): Suggest {
   const known = new Map<string, UnknownKeyLine['suggestion']>();
   const candidates = [
-    ...KEYS.map((text) => ({ kind: 'key' as const, text, lower: text as string })),
+    ...KEYS.map((text) => ({ kind: 'key' as const, text, lower: text })),
     ...stages.names.map((text) => ({ kind: 'stage' as const, text, lower: text.toLowerCase() })),
   ];
   return (name) => {

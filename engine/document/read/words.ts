@@ -1,19 +1,14 @@
 /** Words of a line and their spans: the smallest tools of the reader. */
 import type { Span } from '../../cube/place.ts';
+import { isSpace } from '../../notation/letters.ts';
 import type { Words } from './tree.ts';
-
-const BLANK = /\s/;
-
-export function isBlank(character: string): boolean {
-  return BLANK.test(character);
-}
 
 /** The stretch from `start` to `end` without the blanks around it; if nothing is left, an empty span at its start. */
 export function trimmed(text: string, start: number, end: number): Words {
   let first = start;
   let last = end;
-  while (first < last && isBlank(text[first])) first++;
-  while (last > first && isBlank(text[last - 1])) last--;
+  while (first < last && isSpace(text[first])) first++;
+  while (last > first && isSpace(text[last - 1])) last--;
   if (first === last) return { text: '', span: { start, end: start } };
   return { text: text.slice(first, last), span: { start: first, end: last } };
 }
