@@ -105,6 +105,10 @@ describe('keys', () => {
       suggestion: undefined,
       body: undefined,
     });
+    expect(contentOf("OLL 45: F R F'")).toMatchObject({
+      kind: 'unknown-key',
+      suggestion: { kind: 'stage', text: 'OLL' },
+    });
     expect(contentOf('my cross: R')).toMatchObject({ kind: 'unknown-key', suggestion: undefined });
   });
 

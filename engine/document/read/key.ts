@@ -170,7 +170,7 @@ function unknownKeyLine(
   if (!KEY_LIKE.test(bare) || text.startsWith('//', colon + 1)) return undefined;
   const tokens = bare.split(/\s+/);
   if (tokens.length > 4 || tokens.every((token) => isTurnToken(token))) return undefined;
-  const suggestion = context.suggest(bare);
+  const suggestion = context.suggest(bare) ?? stageBefore(tokens, context.stages);
   if (suggestion === undefined && (tokens.length > 2 || isTurnToken(tokens[0]))) return undefined;
   const comment = findComment(text, colon + 1, text.length, 'turns');
   const end = comment?.mark.start ?? text.length;
@@ -185,4 +185,13 @@ function unknownKeyLine(
     body: body?.kind === 'turns' ? body : undefined,
     comment,
   };
+}
+
+/** `OLL 45` and `PLL again` begin with a stage, which is what is meant. */
+function stageBefore(tokens: readonly string[], stages: StageWords): UnknownKeyLine['suggestion'] {
+  for (let length = tokens.length - 1; length > 0; length--) {
+    const text = tokens.slice(0, length).join(' ');
+    if (stages.isStage(text)) return { kind: 'stage', text };
+  }
+  return undefined;
 }
