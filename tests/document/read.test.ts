@@ -415,7 +415,8 @@ describe('any text at all', () => {
     );
   });
 
-  // Generous for a busy machine: an expression that backtracks takes minutes on such lines.
+  // Far above what was measured (at most 3 s, mostly below 1 s), for machines are busy: an expression
+  // that backtracks takes minutes on such lines.
   test.each([
     '(',
     'a',
@@ -441,7 +442,7 @@ describe('any text at all', () => {
     const text = part.repeat(Math.ceil(1_000_000 / part.length));
     const before = performance.now();
     const { lines } = readDocument(text);
-    expect(performance.now() - before).toBeLessThan(8000);
+    expect(performance.now() - before).toBeLessThan(25_000);
     expect(lines.length).toBeGreaterThan(0);
   });
 });
