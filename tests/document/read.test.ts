@@ -415,8 +415,8 @@ describe('any text at all', () => {
     );
   });
 
-  // Far above what was measured (at most 3 s, mostly below 1 s), for machines are busy: an expression
-  // that backtracks takes minutes on such lines.
+  // Far above the fraction of a second that most of these take (open brackets: 2 to 8 s, the more the
+  // busier the machine): an expression that backtracks takes minutes on such lines.
   test.each([
     '(',
     'a',
