@@ -95,16 +95,21 @@ function misplaced(watch: PartWatch, where: Where, part: PieceSet): PieceSet {
   return watch.goal.choice ? notPlaced(where, part) : part;
 }
 
-/** At the end of a step: what is in place now is guarded from here on. */
+/**
+ * At the end of a step: what is in place now is guarded from here on. Where parts may be made up to
+ * a turn, those that most others agree with come first.
+ */
 export function guardParts(watch: PartWatch, where: Where): void {
   let before = 0;
   for (const part of watch.guarded) if (part.brokenBy === undefined) before |= part.pieces;
-  for (let i = 0; i < watch.open.length;) {
-    const part = watch.open[i];
-    if (inPlace(watch, where, part, before)) {
-      watch.guarded.push({ pieces: part, brokenBy: undefined });
-      watch.open.splice(i, 1);
-      before |= part;
-    } else i++;
+  const agreeing = watch.demands
+    .map((demand) => watch.open.filter((part) => fits(where, demand, part | before)))
+    .reduce((best, parts) => (parts.length > best.length ? parts : best));
+  const rest = watch.open.filter((part) => !agreeing.includes(part));
+  for (const part of [...agreeing, ...rest]) {
+    if (!inPlace(watch, where, part, before)) continue;
+    watch.guarded.push({ pieces: part, brokenBy: undefined });
+    watch.open.splice(watch.open.indexOf(part), 1);
+    before |= part;
   }
 }
