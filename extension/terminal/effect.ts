@@ -1,0 +1,73 @@
+/** `effect "TURNS"`: what turns do to any cube. */
+import { describeEffect, effectOrder, printDoes, type Cycle } from '../../engine/cube/effect.ts';
+import { SOLVED, applyTurns, type State } from '../../engine/cube/state.ts';
+import { COLOURS } from '../../engine/cube/vocabulary.ts';
+import { goalsFor } from '../../engine/goals/methods.ts';
+import { execute, JUMP } from '../../engine/notation/execute.ts';
+import { printSequence, printTurns } from '../../engine/notation/print.ts';
+import { invert, mirror, withoutRotations } from '../../engine/notation/transform.ts';
+import { refused, type Arguments, type Command, type Outcome } from './command.ts';
+import type { EffectJson } from './json.ts';
+import { effectText } from './render/effect.ts';
+import { CHOICES, downIn, keepsOf, readChoices, readTurns, type TypedTurns } from './turns.ts';
+
+/** Turns that are written out to take rotations out of them. */
+const MOST_TURNS = 100_000;
+
+export const effect: Command = {
+  name: 'effect',
+  usage: ['effect "TURNS" [--base COLOUR] [--method NAME] [--json]'],
+  summary:
+    'Tells what turns do to any cube: cycles, order, goals kept (base: what faces down), inverse, mirror image.',
+  options: CHOICES,
+  run: (args) => Promise.resolve(run(args)),
+};
+
+function run(args: Arguments): Outcome {
+  if (args.words.length === 0)
+    return refused('The turns are missing, as in: effect "R U R\' U\'".');
+  const choices = readChoices(args);
+  if ('kind' in choices) return choices;
+  const turns = readTurns(args.words.join(' '));
+  if (turns.kind === 'refused') return turns;
+  const { written, moved } = restingHands(turns);
+  const told = describeEffect(moved);
+  const base = choices.base ?? downIn(SOLVED);
+  const json: EffectJson = {
+    turns: written,
+    order: told.order,
+    // How often one must do it as written, rotations and all, until the cube lies as before.
+    orderAsWritten: effectOrder(turns.effect),
+    cycles: {
+      corners: told.corners.map(stickersOf),
+      edges: told.edges.map(stickersOf),
+      centres: told.centres.map(stickersOf),
+    },
+    twists: told.twists.map(({ slot, turn }) => ({ slot, turn })),
+    flips: [...told.flips],
+    does: printDoes(told),
+    parity: told.parity,
+    counts: turns.counts,
+    base: COLOURS[base],
+    method: choices.method.name,
+    keeps: keepsOf(goalsFor(choices.method, base), turns.effect),
+    inverse: printSequence(invert(turns.items)),
+    mirror: printSequence(mirror(turns.items, 'left-right') ?? []),
+  };
+  return { kind: 'done', json, text: (page) => effectText(json, page), status: 0 };
+}
+
+function stickersOf(cycle: Cycle): string[] {
+  return [...cycle.stickers];
+}
+
+/**
+ * The turns with rotations taken out, later ones reread in the first holding, and what they do.
+ * Beyond the limit nothing is written out, and the effect keeps its rotations.
+ */
+function restingHands(turns: TypedTurns): { written: string; moved: State } {
+  if (turns.steps > MOST_TURNS) return { written: printSequence(turns.items), moved: turns.effect };
+  const { codes } = execute(turns.items, { resolve: () => undefined, limit: MOST_TURNS });
+  const still = withoutRotations(codes.filter((code) => code !== JUMP));
+  return { written: printTurns(still), moved: applyTurns(SOLVED, still) };
+}

@@ -1,0 +1,58 @@
+/** An effect as a person reads it. */
+import type { EffectJson } from '../json.ts';
+import type { Page } from './page.ts';
+import { harmless, listed, wrap } from './words.ts';
+
+const LABEL = 12;
+
+export function effectText(effect: EffectJson, page: Page): string {
+  const { obtm, etm, stm, qtm } = effect.counts;
+  const cycled = (cycles: readonly (readonly string[])[]): string =>
+    cycles.map((cycle) => cycle.join(' → ')).join('   ');
+  const twists = effect.twists.map(({ slot, turn }) => `${slot} ${turn}`);
+  const kept = effect.keeps.filter(({ holds }) => holds).map(({ goal }) => goal);
+  const lost = effect.keeps.filter(({ holds }) => !holds).map(({ goal }) => goal);
+  const still = effect.does === '' ? 'nothing: every piece is where it was' : '';
+  const asWritten =
+    effect.orderAsWritten === effect.order
+      ? ''
+      : `; ${effect.orderAsWritten} with the rotations that are written`;
+  const rows: [string, string][] = [
+    ['turns', shortened(effect.turns)],
+    ['does', still],
+    ['corners', cycled(effect.cycles.corners)],
+    ['edges', cycled(effect.cycles.edges)],
+    ['centres', cycled(effect.cycles.centres)],
+    ['twisted', listed(twists)],
+    ['flipped', listed(effect.flips)],
+    ['order', `${effect.order} (done so often, the cube is as before)${asWritten}`],
+    ['parity', effect.parity],
+    ['length', `${many(obtm)} OBTM, ${many(etm)} ETM, ${many(stm)} STM, ${many(qtm)} QTM`],
+    [
+      'keeps',
+      `${kept.length === 0 ? 'no goal' : listed(kept)} of ${effect.method}, base ${effect.base}`,
+    ],
+    ['disturbs', listed(lost)],
+    ['inverse', shortened(effect.inverse)],
+    ['mirror', shortened(effect.mirror)],
+  ];
+  const room = page.width - LABEL;
+  return rows
+    .filter(([, text]) => text !== '')
+    .flatMap(([label, text]) =>
+      wrap(harmless(text), room).map(
+        (line, i) => page.tone('quiet', (i === 0 ? label : '').padEnd(LABEL)) + line,
+      ),
+    )
+    .map((line) => `${line.trimEnd()}\n`)
+    .join('');
+}
+
+function many(count: number | null): string {
+  return count === null ? 'too many to count' : String(count);
+}
+
+/** `--json` has all of it. */
+function shortened(text: string): string {
+  return text.length > 600 ? `${text.slice(0, 599)}…` : text;
+}
