@@ -60,7 +60,7 @@ function partsOf(
       stretch = broken;
     }
     const last = parts.at(-1);
-    if (last !== undefined && last.end === place && last.stretch === stretch) last.end++;
+    if (last?.end === place && last.stretch === stretch) last.end++;
     else parts.push({ stretch, first: place, end: place + 1 });
   }
   return parts;

@@ -1,0 +1,98 @@
+/** What the worker does with a request: the same on Node and in the browser, and without state that matters. */
+import { pieceOf, setOf } from '../../engine/cube/piece.ts';
+import { colourIndex } from '../../engine/cube/vocabulary.ts';
+import { analyse } from '../../engine/document/analyse.ts';
+import type { Analysis } from '../../engine/document/analysis.ts';
+import type { Fact, PieceName, TurnName } from '../../engine/tutor/facts.ts';
+import { ask } from '../../engine/tutor/tutor.ts';
+import type {
+  AnswerPlace,
+  AskReply,
+  AskRequest,
+  Numbered,
+  WorkerRequest,
+  WorkerResult,
+} from './messages.ts';
+
+/** The text asked about last, because the next question is mostly about the same. */
+let latest:
+  { readonly text: string; readonly options: string; readonly analysis: Analysis } | undefined;
+
+export function answerTo({ id, body }: Numbered<WorkerRequest>): WorkerResult {
+  try {
+    return { id, body: answerQuestion(body) };
+  } catch (error) {
+    return { id, failed: error instanceof Error ? (error.stack ?? error.message) : String(error) };
+  }
+}
+
+function answerQuestion(request: AskRequest): AskReply {
+  const analysis = analysisOf(request);
+  const { answer, memory } = ask(analysis, request.position, request.question, request.memory);
+  return {
+    kind: 'answer',
+    text: answer.text,
+    ...(answer.turns === undefined ? {} : { turns: answer.turns }),
+    followUps: answer.followUps,
+    places: placesIn(answer.facts),
+    marked: setOf(piecesIn(answer.facts)),
+    memory,
+  };
+}
+
+function analysisOf({ text, options }: AskRequest): Analysis {
+  const key = JSON.stringify(options);
+  if (latest?.text !== text || latest.options !== key) {
+    latest = { text, options: key, analysis: analyse(text, options) };
+  }
+  return latest.analysis;
+}
+
+/** Most places offered as buttons. */
+const PLACES = 4;
+
+/** The turns that the facts name, in their order, each once. */
+function placesIn(facts: readonly Fact[]): AnswerPlace[] {
+  const found = new Map<number, AnswerPlace>();
+  for (const fact of facts) {
+    // Where the answer stands is where the person is already.
+    if (fact.kind === 'stand') continue;
+    for (const { index, number, text } of turnsOf(fact)) {
+      found.set(index, { turn: index, label: `Go to ${text}, turn ${number}` });
+    }
+  }
+  return [...found.values()].slice(0, PLACES);
+}
+
+function turnsOf(fact: Fact): TurnName[] {
+  return Object.values(fact as object).filter(isTurnName);
+}
+
+function isTurnName(value: unknown): value is TurnName {
+  return (
+    typeof value === 'object' &&
+    value !== null &&
+    'index' in value &&
+    'number' in value &&
+    'text' in value
+  );
+}
+
+/** The pieces that the answer is about. */
+function piecesIn(facts: readonly Fact[]): number[] {
+  const names: PieceName[] = facts.flatMap((fact): readonly PieceName[] => {
+    switch (fact.kind) {
+      case 'piece':
+        return [fact.piece];
+      case 'next':
+        return fact.pieces;
+      case 'loss':
+        return fact.pieces.map(({ piece }) => piece);
+      case 'goal':
+        return fact.missing;
+      default:
+        return [];
+    }
+  });
+  return names.flatMap((name) => pieceOf(name.map(colourIndex)) ?? []);
+}
