@@ -6,15 +6,20 @@ import type { Holding } from '../cube/holding.ts';
 import type { Position, Range } from '../cube/place.ts';
 import type { State } from '../cube/state.ts';
 import type { Course } from '../goals/course.ts';
+import type { Counts } from '../notation/count.ts';
 import type { Timeline } from '../goals/timeline-types.ts';
 import type { Finding } from './finding.ts';
 
-/** Turn counts by metric; null above 2^53 − 1. OBTM: WCA Regulations 12a5 (slices, which it leaves open, 2). */
-export interface Counts {
-  readonly obtm: number | null;
-  readonly etm: number | null;
-  readonly stm: number | null;
-  readonly qtm: number | null;
+export type { Counts };
+
+/** What a stand-alone sequence does, from any state. */
+export interface SequenceFacts {
+  /** How often until the cube, its centres and its holding are as before. */
+  readonly order: number;
+  /** All goals of the method, with the base that faces down at the start. */
+  readonly keeps: readonly { readonly goal: string; readonly holds: boolean }[];
+  /** Sticker cycles, first goes to second; rotations taken out. */
+  readonly does: string;
 }
 
 export interface Block {
@@ -31,11 +36,13 @@ export interface Block {
   readonly start: State | undefined;
   readonly course: Course;
   readonly method: string;
-  /** Colour index of the base; undefined if the solve has none. */
+  /** Colour index of the base. */
   readonly base: number;
   readonly timeline: Timeline;
   readonly counts: Counts;
   readonly solved: boolean;
+  /** For sequences. */
+  readonly sequence: SequenceFacts | undefined;
   readonly asides: readonly Block[];
   /** The range in the text of an executed turn (inside a repeat: of the turn as written). */
   rangeOf(turn: number): Range;

@@ -1,0 +1,294 @@
+/**
+ * From a text to its analysis: read once, cut into blocks, each executed and judged.
+ *
+ * A block whose text and environment did not change is taken over from the analysis before, so that
+ * typing in a long file costs what the block at hand costs.
+ *
+ * ```ts
+ * const analysis = analyse(text);
+ * analysis.blocks[0].timeline.breaks;
+ * const next = analyse(changedText, {}, analysis);
+ * ```
+ */
+import type { Position, Range } from '../cube/place.ts';
+import { NO_TURNS, countTurns, type Counts } from '../notation/count.ts';
+import type { Analysis, AnalysisOptions, Block } from './analysis.ts';
+import { DEFAULT_SEVERITY, type Finding, type Fix } from './finding.ts';
+import { judgeBlock, type JudgedBlock } from './judge-block.ts';
+import { textOfTurn } from './judged.ts';
+import { makeNames, namedSequences, nameFindings, namesIn, type NamedSequence } from './names.ts';
+import type { RawFinding } from './raw-finding.ts';
+import {
+  cutBlocks,
+  keyLines,
+  readDocument,
+  readUse,
+  type BlockTree,
+  type DocumentTree,
+} from './read/index.ts';
+import { sayFinding, sayRelated } from './sentences.ts';
+import { DEFAULT_SETTINGS, readSettings, type Settings } from './settings.ts';
+
+/** Turns that a whole text may execute before blocks are done by powers. */
+const TEXT_LIMIT = 400_000;
+
+interface Kept {
+  readonly blocks: ReadonlyMap<string, JudgedBlock>;
+}
+
+/** What an analysis hands on to the next one; kept apart from its public face. */
+const KEPT = new WeakMap<Analysis, Kept>();
+
+export function analyse(
+  text: string,
+  options: AnalysisOptions = {},
+  previous?: Analysis,
+): Analysis {
+  const imports = readImports(text, options);
+  const tree = readDocument(text, imports.stageNames);
+  const { header, blocks } = cutBlocks(tree);
+  const isInBlock = (line: number): boolean =>
+    blocks.some((block) => line >= block.first && line < block.end);
+  const outside = header.filter((line) => !isInBlock(line));
+  const fileWide = readSettings(tree, header, imports.settings, Infinity, 0);
+  const names = makeNames(namedSequences(tree, blocks, false), imports.sequences);
+  const environment = [
+    JSON.stringify(options.holding ?? null),
+    imports.text,
+    ...header.map((line) => tree.lines[line].text),
+  ].join('\n');
+
+  const budget = { left: TEXT_LIMIT };
+  const before = previous && KEPT.get(previous);
+  const kept = new Map<string, JudgedBlock>();
+  const done = blocks.map((block) => {
+    const key = `${environment}\n\n${names.textOf(namesUsed(tree, block))}\n\n${blockKey(tree, block)}`;
+    const reused = budget.left > 0 ? before?.blocks.get(key) : undefined;
+    const result =
+      reused ?? judgeBlock({ tree, block, inherited: fileWide.settings, names, budget });
+    if (reused) budget.left = Math.max(0, budget.left - reused.judged.course.length);
+    kept.set(key, result);
+    return { result, line: block.first };
+  });
+
+  const raw = [
+    ...imports.findings.map((finding) => ({ finding, line: 0 })),
+    ...(outside.length > 0
+      ? fileWide.findings
+          .filter(({ range }) => outside.includes(range.start.line))
+          .map((finding) => ({ finding, line: 0 }))
+      : []),
+    ...nameFindings(tree, names).map((finding) => ({ finding, line: 0 })),
+    ...done.flatMap(({ result, line }) =>
+      allFindings(result).map((finding) => ({ finding, line })),
+    ),
+  ];
+  const findings = raw
+    .map(({ finding, line }) => placeFinding(finding, line, options))
+    .sort((a, b) => compare(a.range.start, b.range.start) || compare(a.range.end, b.range.end));
+  const placed = done.map(({ result, line }) => placeBlock(result, line));
+  const analysis: Analysis = {
+    lines: tree.lines.map((line) => line.text),
+    blocks: placed,
+    findings,
+    blockAt: (position) => blockAt(placed, position),
+  };
+  KEPT.set(analysis, { blocks: kept });
+  return analysis;
+}
+
+function blockKey(tree: DocumentTree, block: BlockTree): string {
+  const texts = [`${block.kind} ${String(block.heading === undefined)}`];
+  for (let line = block.first; line < block.end; line++) texts.push(tree.lines[line].text);
+  return texts.join('\n');
+}
+
+function namesUsed(tree: DocumentTree, block: BlockTree): string[] {
+  const found = new Set<string>();
+  for (let line = block.first; line < block.end; line++) {
+    const { content } = tree.lines[line];
+    const body = 'body' in content ? content.body : content.kind === 'turns' ? content : undefined;
+    if (body?.kind === 'turns') for (const name of namesIn(body.turns.items)) found.add(name);
+  }
+  return [...found];
+}
+
+interface Imports {
+  readonly settings: Settings;
+  readonly stageNames: readonly string[];
+  readonly sequences: readonly NamedSequence[];
+  readonly findings: readonly RawFinding[];
+  readonly text: string;
+}
+
+/** The files that a text names with `use:`, as written. */
+export function usedFiles(text: string): string[] {
+  const tree = readDocument(text);
+  return usesIn(tree).map((use) => use.file);
+}
+
+function usesIn(tree: DocumentTree): { file: string; range: Range }[] {
+  const all = tree.lines.map((_, line) => line);
+  return keyLines(tree, all, 'use').flatMap(({ line, content }) => {
+    const value = readUse(content.value);
+    if (value.kind === 'bad') return [];
+    const { start, end } = value.file.span;
+    return [
+      {
+        file: value.file.text,
+        range: { start: { line, character: start }, end: { line, character: end } },
+      },
+    ];
+  });
+}
+
+function readImports(text: string, options: AnalysisOptions): Imports {
+  let settings: Settings =
+    options.holding === undefined
+      ? DEFAULT_SETTINGS
+      : { ...DEFAULT_SETTINGS, holding: options.holding };
+  const sequences: NamedSequence[] = [];
+  const findings: RawFinding[] = [];
+  const texts: string[] = [];
+  // Most texts use no other file: they need not be read twice.
+  const uses = /use\s*[:：]/i.test(text) ? usesIn(readDocument(text)) : [];
+  for (const { file, range } of uses) {
+    const other = options.imports?.[file];
+    if (other === undefined) {
+      findings.push({ args: { code: 'use-not-found', file }, range });
+      continue;
+    }
+    texts.push(other);
+    const tree = readDocument(other);
+    const { header, blocks } = cutBlocks(tree);
+    const read = readSettings(tree, header, settings, Infinity, 0).settings;
+    settings = { ...settings, methods: read.methods, goals: read.goals };
+    sequences.push(...namedSequences(tree, blocks, true));
+  }
+  const stageNames = [
+    ...settings.goals.map((goal) => goal.name),
+    ...settings.methods.flatMap((method) => method.stages.map((stage) => stage.name)),
+  ];
+  return {
+    settings,
+    sequences,
+    findings,
+    text: texts.join('\n'),
+    stageNames: uses.length > 0 ? stageNames : [],
+  };
+}
+
+function allFindings(block: JudgedBlock): RawFinding[] {
+  return [...block.findings, ...block.asides.flatMap(allFindings)];
+}
+
+export function compare(a: Position, b: Position): number {
+  return a.line - b.line || a.character - b.character;
+}
+
+function shift(range: Range, by: number): Range {
+  return {
+    start: { line: range.start.line + by, character: range.start.character },
+    end: { line: range.end.line + by, character: range.end.character },
+  };
+}
+
+function placeFinding(raw: RawFinding, firstLine: number, options: AnalysisOptions): Finding {
+  const { args } = raw;
+  const fixes: Fix[] = (raw.fixes ?? []).map((fix) => ({
+    title: fix.title,
+    edits: fix.edits.map((edit) => ({
+      range: shift(edit.range, firstLine),
+      newText: edit.newText,
+    })),
+  }));
+  return {
+    code: args.code,
+    severity: options.severities?.[args.code] ?? raw.severity ?? DEFAULT_SEVERITY[args.code],
+    message: sayFinding(args, firstLine),
+    range: shift(raw.range, firstLine),
+    ...('goal' in args ? { goal: args.goal } : {}),
+    ...('kind' in args ? { kind: args.kind } : {}),
+    related: (raw.related ?? []).map((place) => ({
+      range: shift(place.range, firstLine),
+      message: sayRelated(place.note, firstLine),
+    })),
+    fixes,
+  };
+}
+
+function placeBlock(block: JudgedBlock, firstLine: number): Block {
+  const { judged } = block;
+  const { script, course } = judged;
+  const rangeOf = (turn: number): Range => {
+    const line = script.lines[turn] + firstLine;
+    return {
+      start: { line, character: script.starts[turn] },
+      end: { line, character: script.ends[turn] },
+    };
+  };
+  const countsOfTurns = (first: number, end: number): Counts =>
+    countTurns(
+      script.codes,
+      (index) => {
+        const jump = script.jumps.get(index);
+        return jump?.kind === 'power' ? jump.tally : NO_TURNS;
+      },
+      first,
+      end,
+    );
+  const last = block.end - 1;
+  return {
+    kind: judged.kind,
+    title: block.title,
+    line: block.first + firstLine,
+    range: {
+      start: { line: block.first + firstLine, character: 0 },
+      end: { line: last + firstLine, character: judged.textOf(last).length },
+    },
+    scramble: judged.start.scramble && {
+      text: judged.start.scramble.text,
+      range: shift(judged.start.scramble.range, firstLine),
+    },
+    startFrom: judged.start.from,
+    start: course.stateAt(0),
+    course,
+    method: judged.method.variantOf ?? judged.method.name,
+    base: judged.base,
+    timeline: judged.timeline,
+    counts: countsOfTurns(judged.ownFrom, course.length),
+    solved: block.solved,
+    sequence: block.sequence,
+    asides: block.asides.map((aside) => placeBlock(aside, firstLine)),
+    rangeOf,
+    numberOf: (turn) => judged.numbers[turn],
+    textOf: (turn) => textOfTurn(judged, turn),
+    placeAt: (position) => placeAt(judged.script, position.line - firstLine, position.character),
+    countsOf: countsOfTurns,
+    commentOn: (turn) => script.comments.get(script.lines[turn]),
+  };
+}
+
+/** Turns stand in the order of their lines; on the line itself each says when it is done. */
+function placeAt(
+  { lines, dues }: JudgedBlock['judged']['script'],
+  line: number,
+  character: number,
+): number {
+  let low = 0;
+  let high = lines.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (lines[middle] < line) low = middle + 1;
+    else high = middle;
+  }
+  while (low < lines.length && lines[low] === line && dues[low] <= character) low++;
+  return low;
+}
+
+function blockAt(blocks: readonly Block[], position: Position): Block | undefined {
+  const holds = (block: Block): boolean =>
+    position.line >= block.range.start.line && position.line <= block.range.end.line;
+  const found = blocks.find(holds);
+  return found && (found.asides.find(holds) ?? found);
+}

@@ -1,0 +1,296 @@
+/**
+ * Claims that the author wrote out: `check:`, `keeps:`, labels within a stage, later nets and
+ * holdings, counts. Each false goal of a claim is a finding of its own.
+ */
+import type { Range, Span } from '../cube/place.ts';
+import type { PieceSet } from '../cube/piece.ts';
+import { COMPOSE_HOLDINGS, INVERSE_HOLDING, colourAt, type Holding } from '../cube/holding.ts';
+import { sameArrangement, type State } from '../cube/state.ts';
+import { applyTurns, held, SOLVED } from '../cube/state.ts';
+import { makeTurn, printTurn, type Turn } from '../cube/turn.ts';
+import type { Goal } from '../goals/goal.ts';
+import { goalHolds, goalMissing } from '../goals/judge.ts';
+import type { Method } from '../goals/methods.ts';
+import type { OwnGoal } from '../goals/own-methods.ts';
+import { readStageName, resolveStage } from '../goals/stage-names.ts';
+import { countTurns } from '../notation/count.ts';
+import { sayBadValue } from './bad-values.ts';
+import { rangeOfTurn, strays, straysAt, turnBefore, turnRef, type Judged } from './judged.ts';
+import type { RawFinding } from './raw-finding.ts';
+import {
+  readHolding,
+  readList,
+  readOpens,
+  readTime,
+  readUse,
+  type BadValue,
+  type KeyLine,
+  type Words,
+} from './read/index.ts';
+import type { ScriptEvent } from './script.ts';
+
+export function rangeIn(line: number, { start, end }: Span): Range {
+  return { start: { line, character: start }, end: { line, character: end } };
+}
+
+/** A goal by any of its names, or one that the text defines; undefined if there is none such. */
+export function goalNamed(
+  text: string,
+  method: Method,
+  goals: readonly Goal[],
+  own: readonly OwnGoal[],
+  base: number,
+): Goal | undefined {
+  const name = readStageName(text, [method]) ?? readStageName(text);
+  const index = name && resolveStage(name, method, { base, pairsSoFar: 3 });
+  if (index !== undefined) return goals[index];
+  const found = own.find((goal) => goal.name.toLowerCase() === text.toLowerCase());
+  if (found === undefined) return undefined;
+  return {
+    name: found.name,
+    conditions: [{ kind: 'placed', pieces: found.pieces }],
+    upTo: undefined,
+    parts: [],
+  };
+}
+
+export function checkClaims(judged: Judged): RawFinding[] {
+  const findings: RawFinding[] = [];
+  for (const event of judged.script.events) {
+    if (event.line < judged.firstLine || event.kind !== 'key') continue;
+    findings.push(...checkKey(judged, event, event.content));
+  }
+  for (const check of judged.stages.checks) {
+    if (check.line < judged.firstLine) continue;
+    findings.push(
+      ...falseAt(judged, judged.goals[check.goal], check.place, rangeIn(check.line, check.span)),
+    );
+  }
+  for (const claim of judged.start.claims) {
+    const state = judged.course.stateAt(claim.place);
+    if (state && claim.state && !sameArrangement(state, claim.state)) {
+      const pieces = differing(state, claim.state);
+      findings.push({
+        args: {
+          code: 'claim-false',
+          kind: 'start',
+          base: judged.base,
+          pieces: strays(state, pieces),
+        },
+        range: claim.range,
+      });
+    }
+  }
+  findings.push(...checkCounts(judged));
+  return findings;
+}
+
+/** Pieces of `state` that lie otherwise than in `other`. */
+function differing(state: State, other: State): PieceSet {
+  let set = 0;
+  for (let slot = 0; slot < 12; slot++)
+    if (state.edges[slot] !== other.edges[slot]) set |= 1 << (state.edges[slot] >> 1);
+  for (let slot = 0; slot < 8; slot++) {
+    if (state.corners[slot] !== other.corners[slot])
+      set |= 1 << (((state.corners[slot] / 3) | 0) + 12);
+  }
+  return set;
+}
+
+function checkKey(judged: Judged, event: ScriptEvent, content: KeyLine): RawFinding[] {
+  const { line, place } = event;
+  const refuse = (key: string, value: BadValue): RawFinding[] => [
+    {
+      args: { code: 'bad-value', key, reason: sayBadValue(value) },
+      range: rangeIn(line, value.span),
+    },
+  ];
+  switch (content.key) {
+    case 'check': {
+      const value = readList(content.value);
+      if (value.kind === 'bad') return refuse('check', value);
+      return value.items.flatMap((item) => {
+        const goal = findGoal(judged, item);
+        return goal
+          ? falseAt(judged, goal, place, rangeIn(line, item.span))
+          : [unknownGoal(judged, line, item)];
+      });
+    }
+    case 'keeps': {
+      if (judged.kind === 'sequence') return [];
+      const value = readList(content.value);
+      if (value.kind === 'bad') return refuse('keeps', value);
+      return value.items.flatMap((item) => {
+        const goal = findGoal(judged, item);
+        return goal ? lostIn(judged, goal, line, item) : [unknownGoal(judged, line, item)];
+      });
+    }
+    case 'opens': {
+      const value = readOpens(content.value);
+      if (value.kind === 'bad') return refuse('opens', value);
+      return value.items
+        .flatMap((item) => (item.until ? [item.goal, item.until] : [item.goal]))
+        .filter((item) => findGoal(judged, item) === undefined)
+        .map((item) => unknownGoal(judged, line, item));
+    }
+    case 'holding': {
+      const value = readHolding(content.value);
+      return value.kind === 'bad' || place === 0
+        ? []
+        : heldOtherwise(judged, place, value.holding, rangeIn(line, value.span));
+    }
+    case 'time': {
+      const value = readTime(content.value);
+      return value.kind === 'bad' ? refuse('time', value) : [];
+    }
+    case 'use': {
+      const value = readUse(content.value);
+      return value.kind === 'bad' ? refuse('use', value) : [];
+    }
+    default:
+      return [];
+  }
+}
+
+function findGoal({ method, goals, settings, base }: Judged, { text }: Words): Goal | undefined {
+  return goalNamed(text, method, goals, settings.goals, base);
+}
+
+export function unknownGoal(
+  { goals, settings }: Pick<Judged, 'goals' | 'settings'>,
+  line: number,
+  item: Words,
+): RawFinding {
+  const known = [...goals.map((goal) => goal.name), ...settings.goals.map((goal) => goal.name)];
+  return {
+    args: { code: 'name-unknown', what: 'goal', name: item.text, known: [...new Set(known)] },
+    range: rangeIn(line, item.span),
+  };
+}
+
+function falseAt(judged: Judged, goal: Goal, place: number, range: Range): RawFinding[] {
+  const state = judged.course.stateAt(place);
+  if (state === undefined || goalHolds(goal, state)) return [];
+  const pieces = straysAt(judged, place, goalMissing(goal, state));
+  return [
+    {
+      args: {
+        code: 'claim-false',
+        kind: 'check',
+        goal: goal.name,
+        base: judged.base,
+        pieces,
+        at: turnBefore(judged, place),
+      },
+      range,
+    },
+  ];
+}
+
+/** `keeps:` in a stage: no break of the goal at any turn of it. */
+function lostIn(judged: Judged, goal: Goal, line: number, item: Words): RawFinding[] {
+  const index = judged.stages.stageAt(line);
+  const stage = index === undefined ? undefined : judged.stages.stages[index];
+  const { first, end } = stage ?? { first: judged.ownFrom, end: judged.course.length };
+  for (let turn = first, held = false; turn <= end; turn++) {
+    const state = judged.course.stateAt(turn);
+    if (state === undefined) {
+      held = false;
+      continue;
+    }
+    const holds = goalHolds(goal, state);
+    if (held && !holds) {
+      const pieces = straysAt(judged, turn, goalMissing(goal, state));
+      const ref = turnRef(judged, turn - 1);
+      return [
+        {
+          args: {
+            code: 'claim-false',
+            kind: 'keeps',
+            goal: goal.name,
+            base: judged.base,
+            pieces,
+            turn: ref,
+          },
+          range: rangeIn(line, item.span),
+          related: [{ range: rangeOfTurn(judged, turn - 1), note: { kind: 'opened', turn: ref } }],
+        },
+      ];
+    }
+    held = holds;
+  }
+  return [];
+}
+
+/** Rotations of at most two turns that lead from one holding to another; the shortest. */
+function rotationBetween(from: Holding, to: Holding): string | undefined {
+  const rotations = ['x', 'y', 'z'] as const;
+  const single: Turn[] = rotations.flatMap((family) =>
+    [1, 2, 3].map((amount) => makeTurn(family, amount)),
+  );
+  const wanted = COMPOSE_HOLDINGS[INVERSE_HOLDING[from]][to];
+  const leads = (turns: readonly Turn[]): boolean =>
+    applyTurns(held(SOLVED, 0), turns).holding === wanted;
+  const one = single.find((turn) => leads([turn]));
+  if (one !== undefined) return printTurn(one);
+  for (const first of single) {
+    const second = single.find((turn) => leads([first, turn]));
+    if (second !== undefined) return `${printTurn(first)} ${printTurn(second)}`;
+  }
+  return undefined;
+}
+
+function heldOtherwise(
+  judged: Judged,
+  place: number,
+  claimed: Holding,
+  range: Range,
+): RawFinding[] {
+  // After an unknown stretch the key sets the holding.
+  if (judged.script.jumps.get(place - 1)?.kind === 'gap') return [];
+  const state = judged.course.stateAt(place);
+  if (state === undefined || state.holding === claimed) return [];
+  const { holding } = state;
+  const rotation = rotationBetween(holding, claimed);
+  const line = { line: range.start.line, character: 0 };
+  const fix = rotation && {
+    title: `Insert ${rotation}`,
+    edits: [{ range: { start: line, end: line }, newText: `${rotation}\n` }],
+  };
+  return [
+    {
+      args: {
+        code: 'holding-differs',
+        up: colourAt(holding, 0),
+        front: colourAt(holding, 2),
+        rotation,
+      },
+      range,
+      ...(fix ? { fixes: [fix] } : {}),
+    },
+  ];
+}
+
+/** A count in a heading or label that is right in no metric. */
+function checkCounts(judged: Judged): RawFinding[] {
+  const { script, stages } = judged;
+  return stages.stages.flatMap((stage): RawFinding[] => {
+    const { count } = stage;
+    if (count === undefined || stage.line < judged.firstLine) return [];
+    const counts = countTurns(script.codes, undefined, stage.first, stage.end);
+    const { obtm, stm, etm, qtm } = counts;
+    if (
+      obtm === null ||
+      stm === null ||
+      etm === null ||
+      [obtm, stm, etm, qtm].includes(count.value)
+    )
+      return [];
+    return [
+      {
+        args: { code: 'count-differs', claimed: count.value, obtm, stm, etm },
+        range: rangeIn(stage.line, count.span),
+      },
+    ];
+  });
+}

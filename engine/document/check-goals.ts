@@ -1,0 +1,330 @@
+/**
+ * Findings about stage goals: which is not reached, which breaks and at which turn, and what follows
+ * from what. One fault has one code; what merely follows from an earlier fault is a note to it.
+ */
+import { setOf, type PieceSet } from '../cube/piece.ts';
+import { printTurn } from '../cube/turn.ts';
+import { makeCourse, type Course } from '../goals/course.ts';
+import { crossAlignment, lastTurnMissing } from '../goals/cross-alignment.ts';
+import { goalHolds, goalMissing } from '../goals/judge.ts';
+import { restoringChange, type RestoringChange } from '../goals/restore.ts';
+import type { Break } from '../goals/timeline-types.ts';
+import {
+  changeFix,
+  changeRef,
+  changedCodes,
+  layerTurn,
+  rangeOfTurn,
+  straysAt,
+  topOf,
+  turnBefore,
+  turnRef,
+  type Judged,
+} from './judged.ts';
+import type { RawFinding, RawFix } from './raw-finding.ts';
+import type { TextStage } from './stages.ts';
+
+/** Turns of a stage that are searched for a restoring change. */
+const CHANGE_LIMIT = 120;
+
+export function checkGoals(judged: Judged): RawFinding[] {
+  const checker = new GoalChecker(judged);
+  checker.breaks();
+  checker.stages();
+  checker.end();
+  return checker.findings;
+}
+
+class GoalChecker {
+  readonly judged: Judged;
+  readonly findings: RawFinding[] = [];
+  /** Pieces for whose absence there is a finding already. */
+  covered: PieceSet = 0;
+  /** The first lasting break, and how the course would be with the change that closes it. */
+  fault: { readonly break: Break; readonly mended: Mended | undefined } | undefined;
+  /** Places whose faults have a finding. */
+  endTold = false;
+
+  constructor(judged: Judged) {
+    this.judged = judged;
+  }
+
+  breaks(): void {
+    const { judged } = this;
+    for (const found of judged.timeline.breaks) {
+      if (found.turn < judged.ownFrom || found.part || found.kind === 'open') continue;
+      const goal = judged.goals[found.goal].name;
+      const common = {
+        goal,
+        base: judged.base,
+        pieces: straysAt(judged, found.turn + 1, setOf(found.pieces)),
+        turn: turnRef(judged, found.turn),
+      };
+      const range = rangeOfTurn(judged, found.turn);
+      if (found.kind === 'lasting') {
+        this.fault ??= { break: found, mended: this.mend(found) };
+        if (this.fault.break === found) this.findings.push(this.broken(found, common, range));
+      } else if (found.restoredAt !== undefined && !(found.kind === 'carried' && found.wanted)) {
+        const restored = turnRef(judged, found.restoredAt);
+        this.findings.push({
+          args: {
+            code: found.kind === 'carried' ? 'goal-carried' : 'goal-passing',
+            ...common,
+            restored,
+          },
+          range,
+          related: [
+            {
+              range: rangeOfTurn(judged, found.restoredAt),
+              note: { kind: 'restored', turn: restored },
+            },
+          ],
+        });
+      }
+    }
+  }
+
+  broken(
+    found: Break,
+    common: Pick<
+      Extract<RawFinding['args'], { code: 'goal-broken' }>,
+      'goal' | 'base' | 'pieces' | 'turn'
+    >,
+    range: RawFinding['range'],
+  ): RawFinding {
+    const { judged } = this;
+    const mended = this.fault?.mended;
+    const stages = judged.stages.stages.filter(
+      (stage) => stage.end > found.turn && !this.reached(stage),
+    );
+    const follows = [
+      ...new Set(
+        stages
+          .filter((stage) => this.followsFromBreak(stage))
+          .map((stage) => judged.goals[stage.goal].name),
+      ),
+    ];
+    this.covered |= setOf(found.pieces);
+    const end = judged.course.stateAt(judged.course.length);
+    if (end) this.covered |= goalMissing(judged.goals[found.goal], end);
+    const related: {
+      range: RawFinding['range'];
+      note: NonNullable<RawFinding['related']>[number]['note'];
+    }[] = [];
+    const change = mended && changeRef(judged, mended.change);
+    if (mended && change) {
+      const place = Math.max(
+        0,
+        mended.change.kind === 'insert' ? mended.change.at - 1 : mended.change.at,
+      );
+      related.push({ range: rangeOfTurn(judged, place), note: { kind: 'change', change } });
+    }
+    const [first] = stages;
+    if (follows.length > 0) {
+      const place = { line: first.line, character: first.span.start };
+      related.push({
+        range: { start: place, end: { line: first.line, character: first.span.end } },
+        note: { kind: 'follows', goals: follows },
+      });
+    }
+    const fix = mended?.fix;
+    return {
+      args: { code: 'goal-broken', ...common, change, follows },
+      range,
+      related,
+      ...(fix ? { fixes: [fix] } : {}),
+    };
+  }
+
+  /** The single change that brings the goal back by the end of the stage in which it was lost. */
+  mend(found: Break): Mended | undefined {
+    const { judged } = this;
+    const stage = found.stage === undefined ? undefined : judged.stages.stages[found.stage];
+    const stageEnd = stage ? stage.end : judged.course.length;
+    const change = restoringChange(
+      judged.course,
+      judged.timeline.goals[found.goal],
+      found.turn,
+      stageEnd,
+      CHANGE_LIMIT,
+    );
+    if (change === undefined) return undefined;
+    const { codes, shift } = changedCodes(judged.course.codes, change);
+    const jumps = new Map([...judged.course.jumps].map(([index, jump]) => [shift(index), jump]));
+    return {
+      change,
+      course: makeCourse(judged.course.stateAt(0), codes, jumps),
+      shift,
+      fix: changeFix(judged, change),
+    };
+  }
+
+  reached(stage: TextStage): boolean {
+    return this.judged.timeline.held[stage.goal][stage.end] !== 0;
+  }
+
+  /** With the break mended the stage would have been reached; if no change mends it, all later ones are taken to follow. */
+  followsFromBreak(stage: TextStage): boolean {
+    if (this.fault === undefined || stage.end <= this.fault.break.turn) return false;
+    const { mended } = this.fault;
+    if (mended === undefined) return true;
+    const state = mended.course.stateAt(mended.shift(stage.end));
+    return state === undefined || goalHolds(this.judged.goals[stage.goal], state);
+  }
+
+  stages(): void {
+    const { judged } = this;
+    const { stages } = judged.stages;
+    stages.forEach((stage, index) => {
+      if (stage.line < judged.firstLine || this.reached(stage) || this.followsFromBreak(stage))
+        return;
+      const later = stages
+        .slice(index + 1)
+        .some((other) => other.goal === stage.goal && other.end <= stage.end);
+      if (later) return;
+      const state = judged.course.stateAt(stage.end);
+      if (state === undefined) return;
+      const goal = judged.goals[stage.goal];
+      const missing = goalMissing(goal, state);
+      const isLast = index === stages.length - 1 && stage.end === judged.course.length;
+      const finding = this.unreached(stage, missing, isLast);
+      const told = (missing & ~this.covered) === 0;
+      this.covered |= missing;
+      if (
+        isLast &&
+        (finding.args.code === 'not-solved' || finding.args.code === 'last-turn-missing')
+      )
+        this.endTold = true;
+      if (!told) this.findings.push(finding);
+    });
+  }
+
+  unreached(stage: TextStage, missing: PieceSet, isLast: boolean): RawFinding {
+    const { judged } = this;
+    const { course, base } = judged;
+    const goal = judged.goals[stage.goal];
+    const state = course.stateAt(stage.end);
+    if (state === undefined) throw new Error('an unknown state is not judged');
+    const range = {
+      start: { line: stage.line, character: stage.span.start },
+      end: { line: stage.line, character: stage.span.end },
+    };
+    const pieces = straysAt(judged, stage.end, missing);
+    const alignment = goal.name === 'cross' ? crossAlignment(state, base) : undefined;
+    const severity = isLast ? { severity: 'warning' as const } : {};
+    const isFinal = stage.goal === judged.goals.length - 1;
+    if (alignment?.kind === 'offset') {
+      const turn = printTurn(layerTurn(base, alignment.turns, state.holding));
+      return {
+        args: { code: 'cross-not-aligned', kind: 'offset', goal: goal.name, base, turn },
+        range,
+        ...severity,
+        ...this.appended(stage, turn, isLast),
+      };
+    }
+    if (alignment?.kind === 'order') {
+      return {
+        args: { code: 'cross-not-aligned', kind: 'order', goal: goal.name, base, pieces },
+        range,
+        ...severity,
+      };
+    }
+    const quarters = lastTurnMissing(goal, state, base);
+    if (quarters !== undefined && (isLast || isFinal)) {
+      const turn = printTurn(layerTurn(topOf(base), quarters, state.holding));
+      return {
+        args: { code: 'last-turn-missing', goal: isFinal ? 'solved' : goal.name, base, turn },
+        range,
+        ...this.appended(stage, turn, isLast),
+      };
+    }
+    if (
+      isFinal &&
+      judged.kind === 'solve' &&
+      stage.end === course.length &&
+      judged.start.from !== 'inverse'
+    ) {
+      return {
+        args: { code: 'not-solved', base, pieces, claimed: true, holding: this.heldAt(stage.end) },
+        range,
+      };
+    }
+    return {
+      args: {
+        code: 'goal-not-reached',
+        goal: goal.name,
+        base,
+        pieces,
+        last: turnBefore(judged, stage.end),
+      },
+      range,
+      ...severity,
+    };
+  }
+
+  /** A turn written behind the last one of a stage; offered where nothing follows that it would disturb. */
+  appended(stage: TextStage, turn: string, isLast: boolean): { fixes?: RawFix[] } {
+    if (!isLast || stage.end === 0) return {};
+    const { end } = rangeOfTurn(this.judged, stage.end - 1);
+    const line = this.judged.textOf(end.line);
+    const inBracket = /^[^/#;]*[)\]]/.test(line.slice(end.character));
+    if (inBracket) return {};
+    return {
+      fixes: [
+        { title: `Add ${turn}`, edits: [{ range: { start: end, end }, newText: ` ${turn}` }] },
+      ],
+    };
+  }
+
+  heldAt(place: number): string[] {
+    const { goals, timeline } = this.judged;
+    return goals.filter((_, index) => timeline.held[index][place] === 1).map((goal) => goal.name);
+  }
+
+  /** The end of a solve that says nothing of its stages. */
+  end(): void {
+    const { judged } = this;
+    const { course, goals, base } = judged;
+    const from = judged.start.from;
+    if (judged.kind !== 'solve' || this.endTold || from === 'inverse' || from === 'unknown') return;
+    if (judged.stages.stages.length > 0 || course.length === 0) return;
+    const state = course.stateAt(course.length);
+    const solved = goals[goals.length - 1];
+    if (state === undefined || goalHolds(solved, state)) return;
+    const range = rangeOfTurn(judged, course.length - 1);
+    const quarters = lastTurnMissing(solved, state, base);
+    if (quarters !== undefined) {
+      const turn = printTurn(layerTurn(topOf(base), quarters, state.holding));
+      this.findings.push({
+        args: { code: 'last-turn-missing', goal: 'solved', base, turn },
+        range,
+        fixes: [
+          {
+            title: `Add ${turn}`,
+            edits: [{ range: { start: range.end, end: range.end }, newText: ` ${turn}` }],
+          },
+        ],
+      });
+      return;
+    }
+    const pieces = straysAt(judged, course.length, goalMissing(solved, state));
+    this.findings.push({
+      args: {
+        code: 'not-solved',
+        base,
+        pieces,
+        claimed: false,
+        holding: this.heldAt(course.length),
+      },
+      range,
+      severity: 'warning',
+    });
+  }
+}
+
+interface Mended {
+  readonly change: RestoringChange;
+  readonly course: Course;
+  readonly shift: (place: number) => number;
+  readonly fix: RawFix | undefined;
+}

@@ -1,0 +1,213 @@
+/**
+ * Findings that single lines bring up by themselves: spellings, brackets, words, keys, turns that
+ * cancel. The fixes keep to the place they speak of.
+ */
+import { printTurns } from '../notation/print.ts';
+import { cancellations } from '../notation/simplify.ts';
+import { readSpoken } from '../notation/spoken.ts';
+import type { SequenceMark } from '../notation/tree.ts';
+import { rangeIn } from './check-claims.ts';
+import { isLiteral, rangeOfTurn, type Judged } from './judged.ts';
+import type { RawFinding, RawFix } from './raw-finding.ts';
+import { TURN_LIMIT, type LineNote, type Script } from './script.ts';
+
+export interface TextQuestion {
+  readonly script: Script;
+  readonly firstLine: number;
+  readonly textOf: (line: number) => string;
+  readonly knownNames: readonly string[];
+  /** Names that exist but contain themselves: they have a finding of their own. */
+  readonly isKnown: (name: string) => boolean;
+}
+
+export function checkText(question: TextQuestion): RawFinding[] {
+  const findings: RawFinding[] = [];
+  let lastProse: { line: number; index: number } | undefined;
+  let tooLong = false;
+  for (const note of question.script.notes) {
+    if (note.line < question.firstLine) continue;
+    if (note.kind === 'prose') {
+      // Lines of words that follow each other are one passage and one finding.
+      const fix = commentFix(note.line, question.textOf(note.line));
+      if (lastProse && lastProse.line === note.line - 1) {
+        const before = findings[lastProse.index];
+        findings[lastProse.index] = {
+          ...before,
+          range: { ...before.range, end: { line: note.line, character: note.words.span.end } },
+          fixes: (before.fixes ?? []).map((other) => ({
+            ...other,
+            edits: [...other.edits, ...fix.edits],
+          })),
+        };
+        lastProse.line = note.line;
+        continue;
+      }
+      lastProse = { line: note.line, index: findings.length };
+      findings.push({
+        args: { code: 'prose', text: note.words.text },
+        range: rangeIn(note.line, note.words.span),
+        fixes: [fix],
+      });
+    } else if (note.kind === 'too-long') {
+      if (!tooLong)
+        findings.push({
+          args: { code: 'too-long', limit: TURN_LIMIT },
+          range: rangeIn(note.line, note.span),
+        });
+      tooLong = true;
+    } else findings.push(...sayNote(note, question));
+  }
+  return findings;
+}
+
+function commentFix(line: number, text: string): RawFix {
+  const character = text.length - text.trimStart().length;
+  const place = { line, character };
+  return {
+    title: 'Make it a comment',
+    edits: [{ range: { start: place, end: place }, newText: '// ' }],
+  };
+}
+
+function sayNote(
+  note: Exclude<LineNote, { kind: 'prose' | 'too-long' }>,
+  question: TextQuestion,
+): RawFinding[] {
+  switch (note.kind) {
+    case 'mark':
+      return [sayMark(note.mark, note.text, note.line)];
+    case 'spoken': {
+      const spoken = readSpoken(note.words.text);
+      const range = rangeIn(note.line, note.words.span);
+      const newText = spoken?.newText;
+      const fixes =
+        newText === undefined
+          ? []
+          : [{ title: `Write ${short(newText)}`, edits: [{ range, newText }] }];
+      return [{ args: { code: 'spoken-notation', newText }, range, fixes }];
+    }
+    case 'unknown-key': {
+      const { name, suggestion } = note.content;
+      const range = rangeIn(note.line, name.span);
+      const fixes = suggestion
+        ? [{ title: `Write ${suggestion.text}:`, edits: [{ range, newText: suggestion.text }] }]
+        : [];
+      return [
+        {
+          args: { code: 'unknown-key', key: name.text, suggestion: suggestion?.text },
+          range,
+          fixes,
+        },
+      ];
+    }
+    case 'name-unknown':
+      if (question.isKnown(note.name)) return [];
+      return [
+        {
+          args: {
+            code: 'name-unknown',
+            what: 'sequence',
+            name: `@${note.name}`,
+            known: question.knownNames.map((name) => `@${name}`),
+          },
+          range: rangeIn(note.line, note.span),
+        },
+      ];
+    default:
+      return [];
+  }
+}
+
+function sayMark(mark: SequenceMark, text: string, line: number): RawFinding {
+  const range = rangeIn(line, mark.span);
+  const replaced = (newText: string): RawFix[] => [
+    { title: `Write ${short(newText)}`, edits: [{ range, newText }] },
+  ];
+  switch (mark.kind) {
+    case 'unknown-turn':
+      return { args: { code: 'unknown-turn', text: mark.text }, range };
+    case 'unclosed': {
+      const place = { line, character: mark.at };
+      return {
+        args: { code: 'unclosed', kind: 'bracket', bracket: mark.bracket, insert: mark.insert },
+        range,
+        fixes: [
+          {
+            title: `Insert ${mark.insert}`,
+            edits: [{ range: { start: place, end: place }, newText: mark.insert }],
+          },
+        ],
+      };
+    }
+    case 'bare-conjugate':
+      return {
+        args: { code: 'unclosed', kind: 'conjugate', newText: mark.newText },
+        range,
+        fixes: replaced(mark.newText),
+      };
+    case 'spelling':
+      return {
+        args: { code: 'spelling', text, newText: mark.newText },
+        range,
+        fixes: replaced(mark.newText),
+      };
+    case 'repeat-or-rotation':
+      return {
+        args: { code: 'repeat-or-rotation', text, newText: mark.newText, repeatFits: false },
+        range,
+        fixes: replaced(mark.newText),
+      };
+  }
+}
+
+function short(text: string): string {
+  return text.length > 40 ? `${text.slice(0, 39)}…` : text;
+}
+
+/** Turns written next to each other that cancel or merge, where they can be edited as they stand. */
+export function checkCancelling(judged: Judged): RawFinding[] {
+  const { script } = judged;
+  const findings: RawFinding[] = [];
+  const written = { codes: script.codes.slice(judged.ownFrom) };
+  for (const found of cancellations(written.codes)) {
+    const first = found.first + judged.ownFrom;
+    const last = found.last + judged.ownFrom;
+    const line = script.lines[first];
+    if (script.lines[last] !== line) continue;
+    let literal = true;
+    for (let turn = first; turn <= last && literal; turn++) {
+      literal = isLiteral(judged, turn) && (turn === first || onlyBlanks(judged, turn));
+    }
+    if (!literal) continue;
+    const range = { start: rangeOfTurn(judged, first).start, end: rangeOfTurn(judged, last).end };
+    const turns = judged.textOf(line).slice(range.start.character, range.end.character);
+    const result = printTurns(found.replacement);
+    findings.push({
+      args: {
+        code: 'turns-cancel',
+        turns: printTurns(script.codes.slice(first, last + 1)),
+        result,
+      },
+      range,
+      fixes:
+        turns === result
+          ? []
+          : [
+              {
+                title: result === '' ? 'Leave them out' : `Write ${result}`,
+                edits: [{ range, newText: result }],
+              },
+            ],
+    });
+  }
+  return findings;
+}
+
+/** Whether nothing but blanks stands between a turn and the one before it. */
+function onlyBlanks(judged: Judged, turn: number): boolean {
+  const { script } = judged;
+  const between = judged
+    .textOf(script.lines[turn])
+    .slice(script.ends[turn - 1], script.starts[turn]);
+  return between.trim() === '';
+}

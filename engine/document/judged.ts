@@ -1,0 +1,179 @@
+/**
+ * A block executed and judged: the common ground of all checks, with turns and pieces as sentences
+ * need them. Lines count from the block's first line.
+ */
+import { FACE_OF, type Holding } from '../cube/holding.ts';
+import type { Range } from '../cube/place.ts';
+import { piecesIn, slotName, whereIs, type PieceSet } from '../cube/piece.ts';
+import type { State } from '../cube/state.ts';
+import { isRotation, makeTurn, printTurn, type Turn } from '../cube/turn.ts';
+import { OPPOSITE } from '../cube/vocabulary.ts';
+import { JUMP, type Course } from '../goals/course.ts';
+import type { Goal } from '../goals/goal.ts';
+import type { Method } from '../goals/methods.ts';
+import type { RestoringChange } from '../goals/restore.ts';
+import type { Timeline } from '../goals/timeline-types.ts';
+import { readSequence } from '../notation/read.ts';
+import type { Change, RawFix, StrayPiece, TurnRef } from './raw-finding.ts';
+import type { Script } from './script.ts';
+import type { Settings } from './settings.ts';
+import type { Start } from './start.ts';
+import type { TextStages } from './stages.ts';
+
+export interface Judged {
+  readonly kind: 'solve' | 'sequence' | 'aside';
+  readonly script: Script;
+  readonly settings: Settings;
+  readonly method: Method;
+  /** Colour index. */
+  readonly base: number;
+  readonly goals: readonly Goal[];
+  readonly start: Start;
+  readonly course: Course;
+  readonly stages: TextStages;
+  readonly timeline: Timeline;
+  /** First turn and line of the block itself; before them an aside has those of the main line. */
+  readonly ownFrom: number;
+  readonly firstLine: number;
+  /** Text of a line of the block. */
+  readonly textOf: (line: number) => string;
+  /** `numbers[turn]`: what people call the turn. */
+  readonly numbers: ArrayLike<number>;
+}
+
+/** From 1, without rotations; a rotation has the number of the turn before it. */
+export function numberTurns(codes: ArrayLike<number>): Int32Array {
+  const numbers = new Int32Array(codes.length);
+  let number = 0;
+  for (let index = 0; index < codes.length; index++) {
+    if (codes[index] === JUMP || !isRotation(codes[index])) number++;
+    numbers[index] = number;
+  }
+  return numbers;
+}
+
+export function rangeOfTurn({ script }: Judged, turn: number): Range {
+  const line = script.lines[turn];
+  return {
+    start: { line, character: script.starts[turn] },
+    end: { line, character: script.ends[turn] },
+  };
+}
+
+/** How a turn reads: canonical, or as written where it is no single turn. */
+export function textOfTurn(
+  { script, textOf }: Pick<Judged, 'script' | 'textOf'>,
+  turn: number,
+): string {
+  const code = script.codes[turn];
+  if (code !== JUMP) return printTurn(code);
+  return textOf(script.lines[turn]).slice(script.starts[turn], script.ends[turn]);
+}
+
+export function turnRef(judged: Judged, turn: number): TurnRef {
+  return {
+    number: judged.numbers[turn],
+    text: textOfTurn(judged, turn),
+    line: judged.script.lines[turn],
+  };
+}
+
+/** The turn before a place; undefined at the very beginning. */
+export function turnBefore(judged: Judged, place: number): TurnRef | undefined {
+  return place > 0 ? turnRef(judged, place - 1) : undefined;
+}
+
+/** Where pieces are instead of at home, with slots as they lie in the hands at that place. */
+export function straysAt(judged: Judged, place: number, pieces: PieceSet): StrayPiece[] {
+  const state = judged.course.stateAt(place);
+  return state === undefined ? [] : strays(state, pieces);
+}
+
+export function strays(state: State, pieces: PieceSet): StrayPiece[] {
+  return piecesIn(pieces).map((piece) => {
+    const { slot } = whereIs(state, piece);
+    return {
+      piece,
+      slot: slotName(slot, state.holding),
+      home: slotName(piece, state.holding),
+      turned: slot === piece,
+    };
+  });
+}
+
+/** A turn of the layer of a colour, as it is written in this holding; `quarters` clockwise. */
+export function layerTurn(colour: number, quarters: number, holding: Holding): Turn {
+  return makeTurn(FACE_OF[holding][colour], quarters);
+}
+
+export function topOf(base: number): number {
+  return OPPOSITE[base];
+}
+
+export function changeRef(judged: Judged, change: RestoringChange): Change {
+  switch (change.kind) {
+    case 'insert':
+      return { kind: 'insert', after: turnBefore(judged, change.at), text: printTurn(change.turn) };
+    case 'replace':
+      return { kind: 'replace', turn: turnRef(judged, change.at), text: printTurn(change.turn) };
+    case 'remove':
+      return { kind: 'remove', turn: turnRef(judged, change.at) };
+  }
+}
+
+/** Whether the text of a turn is that turn and nothing else, executed once, so that it can be edited. */
+export function isLiteral(judged: Judged, turn: number): boolean {
+  const { script } = judged;
+  const { codes, lines, starts, ends } = script;
+  if (turn < judged.ownFrom || turn >= codes.length || codes[turn] === JUMP) return false;
+  const text = textOfLiteral(judged, turn);
+  const { items } = readSequence(text, 0, text.length);
+  if (items.length !== 1 || items[0].kind !== 'turn' || items[0].turn !== codes[turn]) return false;
+  // Turns of one line are together; a turn in a bracket that is repeated stands there again.
+  const same = (other: number): boolean =>
+    lines[other] === lines[turn] && starts[other] === starts[turn];
+  for (let other = turn - 1; other >= 0 && lines[other] === lines[turn]; other--)
+    if (same(other)) return false;
+  for (let other = turn + 1; other < codes.length && lines[other] === lines[turn]; other++)
+    if (same(other)) return false;
+  return ends[turn] > starts[turn];
+}
+
+function textOfLiteral({ script, textOf }: Judged, turn: number): string {
+  return textOf(script.lines[turn]).slice(script.starts[turn], script.ends[turn]);
+}
+
+/** The change as an edit, where the turns concerned can be edited. */
+export function changeFix(judged: Judged, change: RestoringChange): RawFix | undefined {
+  if (change.kind === 'insert') {
+    const text = printTurn(change.turn);
+    if (change.at === 0 || !isLiteral(judged, change.at - 1)) return undefined;
+    const { end } = rangeOfTurn(judged, change.at - 1);
+    return {
+      title: `Insert ${text}`,
+      edits: [{ range: { start: end, end }, newText: ` ${text}` }],
+    };
+  }
+  if (!isLiteral(judged, change.at)) return undefined;
+  const range = rangeOfTurn(judged, change.at);
+  const old = textOfTurn(judged, change.at);
+  if (change.kind === 'replace') {
+    const text = printTurn(change.turn);
+    return { title: `Write ${text} instead of ${old}`, edits: [{ range, newText: text }] };
+  }
+  return { title: `Leave out ${old}`, edits: [{ range, newText: '' }] };
+}
+
+/** The codes as they would be with the change, and where places of the course lie then. */
+export function changedCodes(
+  codes: ArrayLike<number>,
+  change: RestoringChange,
+): { codes: number[]; shift: (place: number) => number } {
+  const result = Array.from(codes);
+  if (change.kind === 'insert') result.splice(change.at, 0, change.turn);
+  else if (change.kind === 'replace') result[change.at] = change.turn;
+  else result.splice(change.at, 1);
+  const moved = { insert: 1, replace: 0, remove: -1 }[change.kind];
+  const from = change.kind === 'insert' ? change.at : change.at + 1;
+  return { codes: result, shift: (place) => (place >= from ? place + moved : place) };
+}
