@@ -30,11 +30,11 @@ export const INKS: Readonly<Record<Palette, Readonly<Record<Colour, Ink>>>> = {
   },
   safe: {
     white: { fill: '#ffffff', line: '#a8a8b0', letter: DARK },
-    orange: { fill: '#f0a030', line: '#98600c', letter: DARK },
-    green: { fill: '#1fa187', line: '#0c6353', letter: DARK },
-    red: { fill: '#8e1b4b', line: '#5a0a2c', letter: PALE },
-    blue: { fill: '#2b3fae', line: '#131f6e', letter: PALE },
-    yellow: { fill: '#fbee6a', line: '#a3952a', letter: DARK },
+    orange: { fill: '#cb7226', line: '#7d4210', letter: DARK },
+    green: { fill: '#489b95', line: '#22605b', letter: DARK },
+    red: { fill: '#640a38', line: '#3b0420', letter: PALE },
+    blue: { fill: '#2b2ba4', line: '#15155f', letter: PALE },
+    yellow: { fill: '#f5cb0a', line: '#a08404', letter: DARK },
   },
 };
 

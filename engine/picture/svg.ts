@@ -45,7 +45,7 @@ function printStyle(used: ReadonlySet<string>, palette: Palette): string {
   ];
   return rules
     .filter(([name]) => used.has(name))
-    .map(([name, rule]) => `.${name}{${rule}}`)
+    .map(([name, rule]) => `${name === 'letter' ? 'text' : `.${name}`}{${rule}}`)
     .join('');
 }
 
@@ -69,7 +69,8 @@ function printShapes(shapes: readonly Shape[]): string {
     layer = first;
     if (shape.kind === 'text') {
       const [x, y] = shape.points;
-      result += `<text class="${shape.className}" x="${String(fine(x))}" y="${String(fine(y))}">${escapeXml(shape.text ?? '')}</text>`;
+      const colour = shape.className.split(' ').find((name) => name.startsWith('on-')) ?? 'letter';
+      result += `<text class="${colour}" x="${String(fine(x))}" y="${String(fine(y))}">${escapeXml(shape.text ?? '')}</text>`;
       continue;
     }
     if (!paths.has(shape.className)) order.push(shape.className);

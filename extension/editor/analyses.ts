@@ -56,7 +56,7 @@ export class Analyses implements vscode.Disposable {
     const key = document.uri.toString();
     const old = this.made.get(key);
     if (old?.version === document.version) return old.analysis;
-    const analysis = analyse(document.getText(), this.options(document));
+    const analysis = analyse(document.getText(), this.options(document), old?.analysis);
     this.made.set(key, { version: document.version, analysis });
     return analysis;
   }

@@ -1,7 +1,6 @@
 /** Texts of other files that a document names with `use:`, kept as they are now. */
 import * as vscode from 'vscode';
-
-const USE = /^[ \t]*use[ \t]*:[ \t]*(\S.*?)[ \t]*$/gim;
+import { usedFiles } from '../../engine/document/analyse.ts';
 
 /** Longer files are not read as a side effect of opening another one. */
 const LARGEST = 1_000_000;
@@ -32,11 +31,14 @@ export class Imports implements vscode.Disposable {
   /** What is known of the files that the document uses; the rest is fetched and announced. */
   for(document: vscode.TextDocument): Record<string, string> {
     const found: Record<string, string> = {};
-    for (const [, name] of document.getText().matchAll(USE)) {
+    const text = document.getText();
+    // Reading a text twice is dear for long ones; few use others.
+    if (!/\buse\s*[:：]/i.test(text)) return found;
+    for (const name of usedFiles(text)) {
       const uri = vscode.Uri.joinPath(document.uri, '..', name);
       const key = uri.toString();
-      const text = this.texts.get(key);
-      if (text !== undefined) found[name] = text;
+      const known = this.texts.get(key);
+      if (known !== undefined) found[name] = known;
       else if (!this.texts.has(key)) {
         this.texts.set(key, undefined);
         void this.read(uri);
