@@ -53,7 +53,7 @@ export class Measures {
   /** Names that contain themselves: nothing is executed for them. */
   readonly cyclic = new Set<string>();
   readonly effects = new Map<string, State>();
-  readonly brackets = new WeakMap<SequenceNode, Measure>();
+  readonly brackets = new Map<SequenceNode, Measure>();
 
   constructor(resolve: Resolve) {
     this.resolve = resolve;

@@ -19,10 +19,19 @@ export interface Frame {
   colons: Part[];
   items: SequenceNode[];
   partStart: number;
+  /** Missing in the text; found when its partner was. */
+  readonly supplied?: true;
 }
 
+/** Round brackets have no parts; they share these, as there may be very many of them. */
+const NO_COMMAS: Part[][] = [];
+const NO_COLONS: Part[] = [];
+
 export function makeFrame(bracket: Frame['bracket'], start: number): Frame {
-  return { bracket, start, commas: [], colons: [], items: [], partStart: start + bracket.length };
+  const partStart = start + bracket.length;
+  return bracket === '['
+    ? { bracket, start, commas: [], colons: [], items: [], partStart }
+    : { bracket, start, commas: NO_COMMAS, colons: NO_COLONS, items: [], partStart };
 }
 
 export function finishColon(frame: Frame, end: number): void {
@@ -46,6 +55,33 @@ export function conjugateOf(parts: readonly Part[]): ConjugateNode {
 
 export function conjugateItems(parts: readonly Part[]): readonly SequenceNode[] {
   return parts.length > 1 ? [conjugateOf(parts)] : parts[0].items;
+}
+
+/**
+ * Whether a `]` comes when no bracket is open: the text before it lacks a `[`, in which commas and
+ * colons have a meaning, so it has to be known before these are read.
+ */
+export function lacksSquare(text: string, start: number, end: number): boolean {
+  const open: string[] = [];
+  let squares = 0;
+  for (let at = start; at < end; at++) {
+    const character = text[at];
+    if (character === '(') open.push(character);
+    else if (character === '[') {
+      open.push(character);
+      squares++;
+    } else if (character === ')') {
+      const rounds = open.length - squares;
+      if (rounds > 0) while (open.pop() !== '(') squares--;
+    } else if (character === ']') {
+      if (open.length === 0) return true;
+      if (squares > 0) {
+        while (open.pop() !== '[');
+        squares--;
+      }
+    }
+  }
+  return false;
 }
 
 export function digitsEnd(text: string, from: number, end: number): number {

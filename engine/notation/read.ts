@@ -13,6 +13,7 @@ import {
   conjugateOf,
   digitsEnd,
   finishColon,
+  lacksSquare,
   makeFrame,
   readTimes,
   respell,
@@ -71,6 +72,7 @@ class Reader {
   }
 
   read(): SequenceTree {
+    if (lacksSquare(this.text, this.start, this.end)) this.supply('[', this.start);
     while (this.at < this.end) {
       const character = this.text[this.at];
       if (isSpace(character)) this.at++;
@@ -106,6 +108,12 @@ class Reader {
     this.repeatable = false;
   }
 
+  /** Opens a bracket that is missing in the text. */
+  supply(bracket: '(' | '[', start: number): void {
+    this.frames.push({ ...makeFrame(bracket, start), partStart: start, supplied: true });
+    this.open[bracket]++;
+  }
+
   separate(separator: ',' | ':'): void {
     const frame = this.top;
     finishColon(frame, this.at);
@@ -125,17 +133,13 @@ class Reader {
     } else {
       // Read as opened where the bracket around it, or the stretch, begins: so is the repair.
       const outer = this.top;
-      const start = outer.partStart;
-      this.mark({
-        kind: 'unclosed',
-        span: { start: this.at, end: this.at + 1 },
-        bracket,
-        at: start,
-        insert: partner,
-      });
-      this.frames.push({ ...makeFrame(partner, start), partStart: start, items: outer.items });
+      this.supply(partner, outer.partStart);
+      this.top.items = outer.items;
       outer.items = [];
-      this.open[partner]++;
+    }
+    if (this.top.supplied) {
+      const span = { start: this.at, end: this.at + 1 };
+      this.mark({ kind: 'unclosed', span, bracket, at: this.top.start, insert: partner });
     }
     this.contentEnd = ++this.at;
     const node = this.finishFrame();
@@ -159,28 +163,29 @@ class Reader {
     const frame = this.top;
     this.frames.pop();
     if (frame.bracket !== '') this.open[frame.bracket]--;
-    finishColon(frame, end);
-    frame.commas.push(frame.colons);
     const span = { start: frame.start, end };
-    const [first, second] = frame.commas;
-    let node: SequenceNode;
-    if (frame.commas.length > 2) {
-      node = this.unknown(span);
-    } else if (second !== undefined) {
-      node = {
-        kind: 'commutator',
-        span,
-        first: conjugateItems(first),
-        second: conjugateItems(second),
-        times: 1n,
-      };
-    } else if (first.length > 1) {
-      node = { ...conjugateOf(first), span };
-    } else {
-      node = { kind: 'group', span, items: first[0].items, times: 1n };
-    }
+    const node =
+      frame.commas.length + frame.colons.length > 0
+        ? this.finishParts(frame, span)
+        : ({ kind: 'group', span, items: frame.items, times: 1n } as const);
     this.top.items.push(node);
     return node;
+  }
+
+  /** The node of a square bracket with commas or colons in it. */
+  finishParts(frame: Frame, span: Span): SequenceNode {
+    finishColon(frame, span.end);
+    const lists = [...frame.commas, frame.colons];
+    if (lists.length > 2) return this.unknown(span);
+    const [first, second] = lists;
+    if (second === undefined) return { ...conjugateOf(first), span };
+    return {
+      kind: 'commutator',
+      span,
+      first: conjugateItems(first),
+      second: conjugateItems(second),
+      times: 1n,
+    };
   }
 
   /** Reads the run up to `end`; `closed` is the bracket that ended right before it. */

@@ -79,7 +79,7 @@ function findRuns(codes: ArrayLike<number>, reduce: Reduce): { runs: Run[]; vani
     if (axis < 0) continue;
     const family = familyOf(code);
     run.sums.set(family, (run.sums.get(family) ?? 0) + amountOf(code));
-    if (reduce(run.sums).length === 0) {
+    if (run.turns.length > 1 && reduce(run.sums).length === 0) {
       runs.pop();
       vanished.push(run);
     }

@@ -101,7 +101,7 @@ export function readSpoken(text: string): Spoken | undefined {
     const read = readLine(line, lowerOnly);
     if (read === undefined) return undefined;
     evidence += read.evidence;
-    turns.push(...read.turns);
+    for (const turn of read.turns) turns.push(turn);
     lines.push(read.turns.map(printTurn).join(' '));
   }
   // One word such as "prime" tells; bare names of sides occur in sentences, too.

@@ -129,6 +129,8 @@ describe('brackets', () => {
     ['R [U, F', 'R [U, F]'],
     ['R U) F', '(R U) F'],
     ["R U)3' F", "(R U)3' F"],
+    ['R, U] F', '[R, U] F'],
+    ['F: R U]2', '[F: R U]2'],
     ['[R, (U F]', '[R, (U F)]'],
     ['(R U [F', '(R U [F])'],
     ['[R, U F) D]', '[R,( U F) D]'],
@@ -141,6 +143,7 @@ describe('brackets', () => {
   it('the repair of one missing bracket is where the text before it ends', () => {
     expect(repaired('(R U F  ')).toBe('(R U F)  ');
     expect(repaired('R U)3')).toBe('(R U)3');
+    expect(repaired('F: R, U]')).toBe('[F: R, U]');
     expect(repaired('[R, (U F ]')).toBe('[R, (U F) ]');
   });
 
@@ -214,6 +217,42 @@ describe('for any text', () => {
       fc.property(trees, (tree) => {
         expect(outline(readSequence(printSequence(tree)).items)).toBe(outline(tree));
       }),
+    );
+  });
+
+  it('spelled as the hints say, it reads as the same sequence, without hints', () => {
+    fc.assert(
+      fc.property(notation, (text) => {
+        const tree = readSequence(text);
+        fc.pre(executable(tree));
+        const spelled = tree.marks
+          .filter((mark) => mark.kind === 'spelling')
+          .sort((a, b) => b.span.start - a.span.start)
+          .reduce(
+            (edited, { span, newText }) =>
+              edited.slice(0, span.start) + newText + edited.slice(span.end),
+            text,
+          );
+        expect(outline(readSequence(spelled).items)).toBe(outline(tree.items));
+        expect(kinds(spelled)).not.toContain('spelling');
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  it('with the missing bracket put in, it reads as the same sequence', () => {
+    fc.assert(
+      fc.property(notation, (text) => {
+        const tree = readSequence(text);
+        const missing = tree.marks.filter((mark) => mark.kind === 'unclosed');
+        fc.pre(missing.length === 1);
+        fc.pre(tree.marks.every((mark) => mark.kind !== 'unknown-turn'));
+        const [{ at, insert }] = missing;
+        const closed = text.slice(0, at) + insert + text.slice(at);
+        expect(outline(readSequence(closed).items)).toBe(outline(tree.items));
+        expect(kinds(closed)).not.toContain('unclosed');
+      }),
+      { numRuns: 1000 },
     );
   });
 });
