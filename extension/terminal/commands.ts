@@ -1,8 +1,12 @@
-/** All commands of the terminal, in the order in which help lists them. A new one is a file and a line here. */
-import { ask } from './ask.ts';
-import { check } from './check.ts';
+/**
+ * All commands of the terminal, in the order in which help lists them; a new one is a file and a line
+ * here. Each is loaded only when it is called, so that none pays for the tables of another.
+ */
 import type { Command } from './command.ts';
-import { effect } from './effect.ts';
-import { state } from './state.ts';
 
-export const COMMANDS: readonly Command[] = [check, state, ask, effect];
+export const COMMANDS: ReadonlyMap<string, () => Promise<Command>> = new Map([
+  ['check', async () => (await import('./check.ts')).check],
+  ['state', async () => (await import('./state.ts')).state],
+  ['ask', async () => (await import('./ask.ts')).ask],
+  ['effect', async () => (await import('./effect.ts')).effect],
+]);

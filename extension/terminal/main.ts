@@ -17,16 +17,17 @@ process.exitCode = await main(process.argv.slice(2));
 
 async function main(words: readonly string[]): Promise<number> {
   const [name, ...rest] = words;
-  if (name === '--help' || name === '-h' || name === 'help') return write(overview());
-  const command = COMMANDS.find((known) => known.name === name);
-  if (command === undefined) {
-    const known = listed(COMMANDS.map((one) => one.name));
+  if (name === '--help' || name === '-h' || name === 'help') return write(await overview());
+  const load = COMMANDS.get(name ?? '');
+  if (load === undefined) {
+    const known = listed([...COMMANDS.keys()]);
     return refuse(
       name === undefined
         ? `A command is missing; there are ${known} (--help tells more).`
         : `There is no command "${name}"; there are ${known}.`,
     );
   }
+  const command = await load();
   const args = readArguments(command, rest);
   if ('sentence' in args) return refuse(args.sentence);
   if (args.has('help')) return write(helpOf(command));
@@ -81,8 +82,9 @@ function optionSentence(command: Command, error: unknown): string {
     : `The option ${option} needs a value.`;
 }
 
-function overview(): string {
-  const usages = COMMANDS.flatMap((command) => [
+async function overview(): Promise<string> {
+  const commands = await Promise.all([...COMMANDS.values()].map((load) => load()));
+  const usages = commands.flatMap((command) => [
     ...command.usage.map((usage) => `  turnlore ${usage}`),
     `      ${command.summary}`,
   ]);

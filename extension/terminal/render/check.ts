@@ -88,21 +88,15 @@ function solveLines(solve: SolveJson, block: Block, page: Page, kind = 'solve'):
   const title = solve.title === '' ? '' : ` ${page.strong(harmless(solve.title))}`;
   const place = page.tone('quiet', `line ${solve.line + 1}`);
   const { obtm, etm, stm, qtm } = solve.counts;
-  const end = solve.solved
-    ? page.tone('good', 'ends solved')
-    : page.tone('warning', 'does not end solved');
+  const end = endOf(solve, block, page);
   const many = (count: number | null): string =>
     count === null ? 'too many to count' : String(count);
   return [
     `  ${page.tone('title', kind)}${title} ${place}`,
-    `    ${harmless(solve.method)}, base ${solve.base}, ${end}; ` +
+    `    ${harmless(solve.method)}, base ${solve.base}${end}; ` +
       `${many(obtm)} OBTM, ${many(etm)} ETM, ${many(stm)} STM, ${many(qtm)} QTM`,
     ...indent(stageTable(solve.stages, block, page)),
-    ...indent(
-      solve.breaks
-        .filter((found) => !(found.part ?? false))
-        .map((found) => breakLine(found, block, page)),
-    ),
+    ...indent(breakLines(solve.breaks, block, page)),
     ...indent(stripLines(block, page)),
     ...(solve.asides ?? []).flatMap((aside, i) => [
       '',
@@ -111,25 +105,34 @@ function solveLines(solve: SolveJson, block: Block, page: Page, kind = 'solve'):
   ];
 }
 
+/** An aside is not meant to end solved, so only success is told of it. */
+function endOf(solve: SolveJson, block: Block, page: Page): string {
+  if (solve.solved) return `, ${page.tone('good', 'ends solved')}`;
+  if (block.course.stateAt(block.course.length) === undefined) return ', its end is unknown';
+  return block.kind === 'aside' ? '' : `, ${page.tone('warning', 'does not end solved')}`;
+}
+
 function indent(lines: readonly string[]): string[] {
-  return lines.length === 0 ? [] : ['', ...lines.map((line) => `    ${line}`)];
+  return lines.length === 0 ? [] : ['', ...lines.map((line) => (line === '' ? '' : `    ${line}`))];
 }
 
 function stageTable(stages: readonly StageJson[], block: Block, page: Page): string[] {
-  if (stages.every((stage) => stage.firstTurn === null && !stage.reached)) return [];
-  const name = Math.max(5, ...stages.map((stage) => columns(stage.name))) + 2;
-  const rows = stages.map((stage) => {
-    const turns = turnsOf(stage, block);
+  const begun = stages.filter((stage) => stage.firstTurn !== null || stage.reached);
+  if (begun.length === 0) return [];
+  const name = Math.max(5, ...begun.map((stage) => columns(stage.name))) + 2;
+  const rows = begun.map((stage) => {
     const counted = stage.firstTurn === null ? '' : String(stage.counts.obtm ?? 'many');
-    return (
-      padEnd(harmless(stage.name), name) +
-      turns.padEnd(11) +
-      counted.padStart(4) +
-      '  ' +
-      outcome(stage, page)
-    );
+    const numbers = turnsOf(stage, block).padEnd(11) + counted.padStart(4);
+    return `${padEnd(harmless(stage.name), name)}${numbers}  ${outcome(stage, page)}`;
   });
-  return [page.tone('quiet', `${'stage'.padEnd(name)}${'turns'.padEnd(11)}OBTM`), ...rows];
+  const rest = stages
+    .filter((stage) => !begun.includes(stage))
+    .map((stage) => harmless(stage.name));
+  return [
+    page.tone('quiet', `${'stage'.padEnd(name)}${'turns'.padEnd(11)}OBTM`),
+    ...rows,
+    ...(rest.length > 0 ? [page.tone('quiet', `not begun: ${listed(rest)}`)] : []),
+  ];
 }
 
 function turnsOf({ firstTurn, lastTurn }: StageJson, block: Block): string {
@@ -148,24 +151,39 @@ function isNumbered(block: Block, turn: number): boolean {
 }
 
 function outcome(stage: StageJson, page: Page): string {
-  if (!stage.reached)
-    return stage.firstTurn === null ? page.tone('quiet', '–') : page.tone('error', '✗ not reached');
+  if (!stage.reached) return page.tone('error', '✗ not reached');
   return stage.kept
     ? page.tone('good', '✓ reached and kept')
     : page.tone('warning', '≈ reached, not kept');
 }
 
+/** Passing breaks belong to every solve: the strip shows them, here they are only counted. */
+function breakLines(breaks: readonly BreakJson[], block: Block, page: Page): string[] {
+  const lines = breaks
+    .filter((found) => found.kind !== 'passing')
+    .map((found) => breakLine(found, block, page));
+  const passing = breaks.length - lines.length;
+  if (passing === 0) return lines;
+  const counted = plural(passing, 'passing break');
+  return [
+    ...lines,
+    page.tone(
+      'quiet',
+      `${counted}, ${passing === 1 ? 'it comes' : 'each comes'} back within its stage`,
+    ),
+  ];
+}
+
 function breakLine(found: BreakJson, block: Block, page: Page): string {
-  const tone: Tone =
-    found.kind === 'lasting' ? 'error' : found.kind === 'passing' ? 'quiet' : 'warning';
+  const tone: Tone = found.kind === 'lasting' ? 'error' : 'warning';
   const back =
     found.restoredAt === null
       ? 'never back'
-      : `back with turn ${block.numberOf(found.restoredAt)} (${block.textOf(found.restoredAt)})`;
-  const wanted = (found.wanted ?? false) ? ', as announced' : '';
+      : `back with ${block.textOf(found.restoredAt)}, turn ${block.numberOf(found.restoredAt)}`;
+  const wanted = found.wanted === true ? ', as announced' : '';
   return (
-    `${page.tone(tone, padEnd(`${found.kind} break`, 13))} ${harmless(found.goal)} at turn ${found.number} ` +
-    `(${found.turnText}, line ${found.line + 1}): ${listed(found.pieces)}; ${back}${wanted}`
+    `${page.tone(tone, `${found.kind} break`)} of ${harmless(found.goal)} by ${found.turnText}, ` +
+    `turn ${found.number}, line ${found.line + 1} (${listed(found.pieces)}); ${back}${wanted}`
   );
 }
 

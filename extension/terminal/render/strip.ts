@@ -5,7 +5,7 @@
 import type { Block } from '../../../engine/document/analysis.ts';
 import { makeTracks, type Stretch, type Track } from '../../../engine/picture/tracks.ts';
 import type { Page, Tone } from './page.ts';
-import { padEnd } from './words.ts';
+import { columns, harmless, padEnd } from './words.ts';
 
 /** Signs from the most to the least telling. */
 const SIGNS: readonly {
@@ -25,39 +25,52 @@ const SIGNS: readonly {
 
 const NOTHING = '·';
 
-/** Empty for a block without turns or goals. */
+/** Columns from one number of the axis to the next. */
+const TICK = 10;
+
+/** Columns that the report stands in from the left. */
+const INDENT = 4;
+
+/** Beyond so many rows of the page a column stands for several turns. */
+const MOST_SYSTEMS = 6;
+
+/** Empty for a block without turns or goals. A long strip is broken into systems, like a score. */
 export function stripLines(block: Block, page: Page): string[] {
-  const { length } = block.course;
+  const places = block.course.length + 1;
   const tracks = makeTracks(block.timeline).filter((track) => track.parts.length > 0);
-  if (length === 0 || tracks.length === 0) return [];
-  const margin = Math.max(...tracks.map((track) => track.goal.length)) + 2;
-  const room = Math.max(20, page.width - margin - 4);
-  const perColumn = Math.ceil((length + 1) / room);
-  const columns = Math.ceil((length + 1) / perColumn);
-  const used = new Set<Stretch>();
-  const rows = tracks.map((track) => {
-    const cells = cellsOf(track, perColumn, columns);
-    for (const cell of cells) if (cell !== undefined) used.add(cell);
-    return padEnd(track.goal, margin) + paint(cells, page);
-  });
+  if (places === 1 || tracks.length === 0) return [];
+  const margin = Math.max(...tracks.map((track) => columns(track.goal))) + 2;
+  const room = Math.max(20, Math.floor((page.width - margin - INDENT) / TICK) * TICK);
+  const scale = Math.ceil(places / (room * MOST_SYSTEMS));
+  const cells = tracks.map((track) => cellsOf(track, scale, Math.ceil(places / scale)));
+  const lines: string[] = [];
+  for (let from = 0; from * scale < places; from += room) {
+    const to = Math.min(from + room, Math.ceil(places / scale));
+    if (from > 0) lines.push('');
+    lines.push(' '.repeat(margin) + page.tone('quiet', axis(block, scale, from, to)));
+    tracks.forEach((track, row) => {
+      const shown = cells[row].slice(from, to);
+      // A goal that has nothing to show here takes no row.
+      if (shown.some((cell) => cell !== undefined)) {
+        lines.push(padEnd(harmless(track.goal), margin) + paint(shown, page));
+      }
+    });
+  }
+  const used = new Set(cells.flat());
   const legend = SIGNS.filter(({ stretch }) => used.has(stretch)).map(
     ({ sign, tone, says }) => `${page.tone(tone, sign)} ${says}`,
   );
-  const scale = perColumn === 1 ? '' : ` (a column is ${perColumn} turns)`;
-  return [
-    ' '.repeat(margin) + page.tone('quiet', axis(block, perColumn, columns)),
-    ...rows,
-    ' '.repeat(margin) + legend.join('  ') + page.tone('quiet', scale),
-  ];
+  if (scale > 1) legend.push(page.tone('quiet', `a column is ${scale} turns`));
+  return [...lines, ' '.repeat(margin) + legend.join('   ')];
 }
 
-function cellsOf(track: Track, perColumn: number, columns: number): (Stretch | undefined)[] {
+function cellsOf(track: Track, scale: number, count: number): (Stretch | undefined)[] {
   const rank = (stretch: Stretch | undefined): number =>
     stretch === undefined ? SIGNS.length : SIGNS.findIndex((sign) => sign.stretch === stretch);
-  const cells = new Array<Stretch | undefined>(columns).fill(undefined);
+  const cells = new Array<Stretch | undefined>(count).fill(undefined);
   for (const { stretch, first, end } of track.parts) {
-    const to = Math.floor((end - 1) / perColumn);
-    for (let column = Math.floor(first / perColumn); column <= to; column++) {
+    const to = Math.floor((end - 1) / scale);
+    for (let column = Math.floor(first / scale); column <= to; column++) {
       if (rank(stretch) < rank(cells[column])) cells[column] = stretch;
     }
   }
@@ -77,13 +90,13 @@ function paint(cells: readonly (Stretch | undefined)[], page: Page): string {
   return line;
 }
 
-/** A mark and the number of the turn at every tenth column. */
-function axis(block: Block, perColumn: number, columns: number): string {
+/** A mark and the number of the turn at every tenth place. */
+function axis(block: Block, scale: number, from: number, to: number): string {
   let line = '';
-  for (let column = 0; column < columns; column += 10) {
-    const turn = column * perColumn - 1;
-    const label = column === 0 ? '' : `╵${block.numberOf(Math.min(turn, block.course.length - 1))}`;
-    line = line.padEnd(column) + label;
+  for (let column = from; column < to; column += TICK) {
+    const turn = Math.min(column * scale, block.course.length) - 1;
+    const label = turn < 0 ? '╵start' : `╵${block.numberOf(turn)}`;
+    line = line.padEnd(column - from) + label;
   }
   return line;
 }
