@@ -10,6 +10,7 @@
  * costs next to nothing. `--from-caller` goes to the folder from which npm was called first, so
  * that paths mean what they mean to the person who typed them.
  */
+import module from 'node:module';
 import path from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
@@ -36,6 +37,8 @@ if (script === undefined) {
   process.exit(2);
 }
 
+// Types are stripped and code is compiled once and not at every start.
+module.enableCompileCache(path.join(root, '.cache/compiled'));
 const target = path.resolve(root, script);
 process.argv = [process.argv[0], target, ...rest];
 if (fromCaller && process.env.INIT_CWD) process.chdir(process.env.INIT_CWD);
