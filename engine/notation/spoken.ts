@@ -179,7 +179,7 @@ function readWord(
       ? token.charAt(0).toUpperCase() + token.slice(1)
       : token;
   const read = readTurn(letter, 0, letter.length);
-  if (read === undefined || read.end !== letter.length) return undefined;
+  if (read?.end !== letter.length) return undefined;
   const printed = printTurn(read.turn);
   const inverse = isPrime(printed.at(-1) ?? '');
   const half = printed.endsWith('2');
