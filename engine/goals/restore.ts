@@ -31,6 +31,8 @@ export type RestoringChange =
 const INVERSE_OF_OPENING = 0;
 const OTHER_AMOUNT = 1;
 const ANY_OTHER = 2;
+/** The opening turn itself is more often meant than not. */
+const AT_OPENING = 0.5;
 
 /**
  * The change of one turn, from `breakTurn` to before `stageEnd`, after which `goal` holds at
@@ -82,11 +84,12 @@ export function restoringChange(
     }
     if (i === codes.length) break;
     const code = codes[i];
-    if (!isRotation(code)) attempt({ kind: 'remove', at }, ANY_OTHER, i + 1, undefined);
+    const later = i === 0 ? AT_OPENING : 0;
+    if (!isRotation(code)) attempt({ kind: 'remove', at }, ANY_OTHER + later, i + 1, undefined);
     for (let turn = 0; turn < TURNS; turn++) {
       if (turn === code || turnKind(turn) === 'rotation') continue;
       const rank = familyOf(turn) === familyOf(code) ? OTHER_AMOUNT : ANY_OTHER;
-      attempt({ kind: 'replace', at, turn }, rank, i + 1, turn);
+      attempt({ kind: 'replace', at, turn }, rank + later, i + 1, turn);
     }
     prefix.holding = doTurn(prefix.where, prefix.holding, code);
   }

@@ -127,10 +127,9 @@ const CENTRES = STICKERS.flatMap(({ cubie, facing }, sticker) =>
 
 /** The direction of the centre of this colour. */
 function directionOf(cube: Cube, colour: string): Vector {
-  const at = STICKERS.findIndex(
-    ({ cubie, facing }, i) => cube[i] === colour && cubie.join() === facing.join(),
-  );
-  return STICKERS[at].facing;
+  const centre = CENTRES.find((sticker) => cube[sticker] === colour);
+  if (centre === undefined) throw new Error(`no centre is ${colour}`);
+  return STICKERS[centre].facing;
 }
 
 /** The layer (or, with layer 0, the slice) on the axis of a centre turned by quarters, clockwise as seen at that centre. */
