@@ -7,6 +7,7 @@
  * hands at the fact's place, goals by their name in the method that the fact names.
  */
 import type { Colour, Face } from '../cube/vocabulary.ts';
+import type { Reason as Cue } from '../search/person/step.ts';
 
 /** Colours of a piece in the order in which they are said. */
 export type PieceName = readonly Colour[];
@@ -186,8 +187,8 @@ export interface NextFact extends Placed, GoalName {
   /** Pieces or pairs that the goal adds to the goals before it, and how many of them are made. */
   readonly made: number;
   readonly of: number;
-  /** Why these: true of the state, see `reasonHolds` in the tests. */
-  readonly reason: 'in-top' | 'in-middle' | 'in-base' | 'last-one' | 'offset' | 'pattern';
+  /** `last-one`: all other pieces or pairs are made; `offset`: only the cross's layer is turned; `pattern`: it is not about one piece. */
+  readonly reason: 'piece' | 'last-one' | 'offset' | 'pattern';
 }
 
 /** The shape of the top edges that show the top colour on top. */
@@ -214,13 +215,28 @@ export interface ArrangedFact extends Placed {
   readonly turn: string;
 }
 
-/** Turns that were found and replayed: after them the goal holds, or the pieces are home. */
+/** Turns that were found and replayed on the cube at the fact's place. */
 export interface TurnsFact extends Placed, GoalName {
   readonly kind: 'turns';
+  /** All of them, regrips included. */
   readonly turns: string;
-  readonly reaches: boolean;
+  /** Rotations at their beginning, by which the cube is held as the rest wants it; may be empty. */
+  readonly regrip: string;
+  /**
+   * After them the goal holds; or the pieces are home; or they lie in the layer opposite the base; or,
+   * in the last layer, the goal does not hold yet, but the goals before it do.
+   */
+  readonly effect: 'goal' | 'home' | 'up' | 'shape';
   readonly pieces: readonly PieceName[];
-  readonly from: 'written' | 'search';
+  readonly from: 'written' | 'person' | 'search';
+}
+
+/** The situation that a person recognises, and that decides the next step. */
+export interface CueFact extends Placed {
+  readonly kind: 'cue';
+  readonly base: Colour;
+  readonly piece: PieceName | undefined;
+  readonly cue: Cue;
 }
 
 export interface NoTurnsFact extends Placed {
@@ -318,6 +334,7 @@ export type Fact =
   | FacingFact
   | ArrangedFact
   | TurnsFact
+  | CueFact
   | NoTurnsFact
   | VerdictFact
   | LostInFact

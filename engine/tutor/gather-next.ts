@@ -1,40 +1,25 @@
 /** Facts on what comes next: the goal that is due, the piece to take, why that one, and the turns if there are any. */
-import { faceletsOf, piecesIn, whereIs, type Piece, type PieceSet } from '../cube/piece.ts';
-import { applyTurns, type State } from '../cube/state.ts';
-import { OPPOSITE } from '../cube/vocabulary.ts';
+import {
+  faceletsOf,
+  pieceOf,
+  piecesIn,
+  whereIs,
+  type Piece,
+  type PieceSet,
+} from '../cube/piece.ts';
+import { applyTurns } from '../cube/state.ts';
+import { COLOURS, OPPOSITE, colourIndex } from '../cube/vocabulary.ts';
 import { JUMP } from '../goals/course.ts';
 import type { Goal } from '../goals/goal.ts';
-import {
-  goalHolds,
-  goalMissing,
-  makeDemands,
-  meets,
-  notPlaced,
-  readWhere,
-} from '../goals/judge.ts';
-import type { Fact, NextFact, TurnsFact } from './facts.ts';
+import { goalHolds } from '../goals/judge.ts';
+import type { PersonStep } from '../search/person/step.ts';
+import type { CueFact, Fact, NextFact, TurnsFact } from './facts.ts';
 import { arrangedFact, crossFacts, facingFact, goalFact, patternFact } from './gather-goals.ts';
 import { midwayFact } from './losses.ts';
 import { overHome, pieceFact, standFact } from './gather-where.ts';
+import { openedBy, partsOf } from './opened.ts';
 import { dueGoal, ownGoal } from './referents.ts';
-import { nameGoal, namePiece, namePieces, type Scene } from './scene.ts';
-
-/** The sets of pieces that a goal adds, and which of them are made; none where it is judged up to a turn. */
-export function partsOf(
-  goal: Goal,
-  state: State,
-): { all: readonly PieceSet[]; made: readonly PieceSet[] } {
-  const where = readWhere(state);
-  if (goal.choice)
-    return {
-      all: goal.choice.sets,
-      made: goal.choice.sets.filter((set) => notPlaced(where, set) === 0),
-    };
-  if (goal.upTo !== undefined || goal.anyOf || goal.slice) return { all: [], made: [] };
-  const isMade = (part: PieceSet): boolean =>
-    meets(where, makeDemands(goal.conditions, undefined, undefined, part)[0]);
-  return { all: goal.parts, made: goal.parts.filter(isMade) };
-}
+import { nameGoal, namePiece, namePieces, turnsOf, type Scene } from './scene.ts';
 
 function isFacing(goal: Goal, part: PieceSet): boolean {
   return goal.conditions.some(
@@ -48,9 +33,8 @@ function depthOf(scene: Scene, piece: Piece): number {
   return slot.includes(OPPOSITE[scene.base]) ? 0 : slot.includes(scene.base) ? 2 : 1;
 }
 
-const REASONS = ['in-top', 'in-middle', 'in-base'] as const;
-
-export function nextFact(scene: Scene, due: number): NextFact {
+/** `chosen`: the piece that a person would take, if one is known; else the one that lies freest. */
+export function nextFact(scene: Scene, due: number, chosen?: Piece): NextFact {
   const goal = scene.goals[due];
   const { all, made } = partsOf(goal, scene.state);
   const common = {
@@ -61,23 +45,28 @@ export function nextFact(scene: Scene, due: number): NextFact {
     of: goal.choice?.atLeast ?? all.length,
   };
   const left = all.filter((part) => !made.includes(part));
-  if (
-    goal.name === 'cross' &&
-    crossFacts(scene, scene.base).some((fact) => fact.kind === 'cross-offset')
-  ) {
-    return { ...common, pieces: [], reason: 'offset' };
-  }
-  if (left.length === 0 || left.some((part) => isFacing(goal, part)))
+  if (isOffset(scene, goal)) return { ...common, pieces: [], reason: 'offset' };
+  if (left.length === 0 || left.some((part) => isFacing(goal, part))) {
     return { ...common, pieces: [], reason: 'pattern' };
+  }
   const depth = (part: PieceSet): number =>
     Math.max(
       ...piecesIn(part)
         .filter((piece) => !isHome(scene, piece))
         .map((piece) => depthOf(scene, piece)),
     );
-  const part = left.reduce((best, other) => (depth(other) < depth(best) ? other : best));
-  const reason = left.length === 1 && goal.choice === undefined ? 'last-one' : REASONS[depth(part)];
+  const part =
+    left.find((one) => chosen !== undefined && (one >> chosen) & 1) ??
+    left.reduce((best, other) => (depth(other) < depth(best) ? other : best));
+  const reason = left.length === 1 && goal.choice === undefined ? 'last-one' : 'piece';
   return { ...common, pieces: namePieces(part, scene.base), reason };
+}
+
+export function isOffset(scene: Scene, goal: Goal): boolean {
+  return (
+    goal.name === 'cross' &&
+    crossFacts(scene, scene.base).some((fact) => fact.kind === 'cross-offset')
+  );
 }
 
 function isHome(scene: Scene, piece: Piece): boolean {
@@ -115,7 +104,8 @@ export function writtenTurns(scene: Scene, due: number): TurnsFact | undefined {
       place: scene.place,
       ...nameGoal(block.method, goal, scene.base),
       turns: Array.from({ length: end - at }, (_, i) => block.textOf(at + i)).join(' '),
-      reaches,
+      regrip: '',
+      effect: reaches ? 'goal' : 'home',
       pieces: namePieces(
         gained.reduce((set, part) => set | part, 0),
         scene.base,
@@ -126,12 +116,14 @@ export function writtenTurns(scene: Scene, due: number): TurnsFact | undefined {
   return undefined;
 }
 
+/** What a hint can go by, besides the cube: the step that a person would take, and turns found for it. */
+export interface Help {
+  readonly step: PersonStep | undefined;
+  readonly turns: TurnsFact | undefined;
+}
+
 /** Everything that the hints of level 1 to 3 may speak of; the renderer takes what the level allows. */
-export function gatherNext(
-  scene: Scene,
-  level: 1 | 2 | 3,
-  found: (due: number) => TurnsFact | undefined,
-): Fact[] {
+export function gatherNext(scene: Scene, level: 1 | 2 | 3, { step, turns }: Help): Fact[] {
   const due = dueGoal(scene);
   const facts: Fact[] = [standFact(scene)];
   if (due === undefined) {
@@ -139,44 +131,33 @@ export function gatherNext(
     return last < 0 ? facts : [...facts, goalFact(scene, ownGoal(scene, last))];
   }
   const midway = midwayFact(scene, ownGoal(scene, due));
-  const next = nextFact(scene, due);
-  const pieces = piecesOf(scene, next);
   if (midway) facts.push(midway);
+  const next = nextFact(scene, due, step?.piece);
   facts.push(next);
-  if (next.reason === 'offset' || next.goal === 'cross')
-    facts.push(...crossFacts(scene, scene.base));
+  if (next.goal === 'cross') facts.push(...crossFacts(scene, scene.base));
+  const pieces = next.pieces.flatMap((name) => pieceOf(name.map(colourIndex)) ?? []);
   if (level < 3) {
     for (const piece of pieces) facts.push(pieceFact(scene, piece));
     facts.push(...patternsOf(scene, due));
-    if (level === 2 && pieces.length === 1) {
-      const over = overHome(scene, pieces[0]);
-      if (over) facts.push(over);
-    }
+    if (level === 2 && step && next.reason !== 'offset') facts.push(cueFact(scene, step));
+    const over = level === 2 && pieces.length === 1 ? overHome(scene, pieces[0]) : undefined;
+    if (over) facts.push(over);
     return facts;
   }
-  const turns = writtenTurns(scene, due) ?? found(due);
-  if (turns) facts.push(turns);
-  else {
+  if (turns) {
+    facts.push(turns);
+    const codes = turnsOf(turns.turns);
+    if (codes) facts.push(...openedBy(scene, codes));
+  } else if (next.reason !== 'offset') {
     facts.push({ kind: 'no-turns', place: scene.place });
-    for (const piece of pieces) {
-      facts.push(pieceFact(scene, piece));
-      const over = overHome(scene, piece);
-      if (over) facts.push(over);
-    }
+    for (const piece of pieces) facts.push(pieceFact(scene, piece));
   }
   return facts;
 }
 
-function piecesOf(scene: Scene, next: NextFact): Piece[] {
-  const missing = piecesIn(goalMissing(scene.goals[dueGoal(scene) ?? 0], scene.state));
-  const all = Array.from({ length: 20 }, (_, piece) => piece);
-  const names = next.pieces.map((name) => name.join());
-  return all.filter(
-    (piece) =>
-      names.includes(namePiece(piece, scene.base).join()) &&
-      (missing.includes(piece) || next.pieces.length > 0) &&
-      !isHome(scene, piece),
-  );
+function cueFact({ place, base }: Scene, { piece, reason }: PersonStep): CueFact {
+  const name = piece === undefined ? undefined : namePiece(piece, base);
+  return { kind: 'cue', place, base: COLOURS[base], piece: name, cue: reason };
 }
 
 /** How the last layer lies, where the goal that is due is about its colour or order. */

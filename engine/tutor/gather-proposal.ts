@@ -1,42 +1,15 @@
 /** Facts on turns that the learner proposes: what they reach, gain, lose, and what comes back on the way. */
-import { applyTurn, applyTurns, type State } from '../cube/state.ts';
-import { printTurn, type Turn } from '../cube/turn.ts';
+import { applyTurns, type State } from '../cube/state.ts';
+import type { Turn } from '../cube/turn.ts';
 import { printTurns } from '../notation/print.ts';
-import { goalHolds, goalMissing } from '../goals/judge.ts';
+import { goalHolds } from '../goals/judge.ts';
 import type { Goal } from '../goals/goal.ts';
-import type { Fact, LostInFact, Verdict, VerdictFact } from './facts.ts';
+import type { Fact, Verdict, VerdictFact } from './facts.ts';
 import { crossFacts, goalFact } from './gather-goals.ts';
-import { partsOf } from './gather-next.ts';
 import { standFact } from './gather-where.ts';
+import { openedBy, partsOf } from './opened.ts';
 import { dueGoal, ownGoal, type MeantGoal } from './referents.ts';
 import { nameGoal, namePieces, sceneAt, type Scene } from './scene.ts';
-
-function lostIn(scene: Scene, index: number, turns: readonly Turn[]): LostInFact | undefined {
-  const goal = scene.goals[index];
-  let { state } = scene;
-  let at: number | undefined;
-  let back: number | undefined;
-  turns.forEach((turn, i) => {
-    state = applyTurn(state, turn);
-    const holds = goalHolds(goal, state);
-    if (!holds && at === undefined) at = i + 1;
-    // What is lost once more counts as lost until it comes back for good.
-    if (!holds) back = undefined;
-    else if (at !== undefined) back ??= i + 1;
-  });
-  if (at === undefined) return undefined;
-  return {
-    kind: 'lost-in',
-    place: scene.place,
-    ...nameGoal(scene.block.method, goal, scene.base),
-    turns: printTurns(turns),
-    at,
-    atText: printTurn(turns[at - 1]),
-    back,
-    backText: back === undefined ? undefined : printTurn(turns[back - 1]),
-    missing: back === undefined ? namePieces(goalMissing(goal, state), scene.base) : [],
-  };
-}
 
 function judge(
   before: State,
@@ -64,10 +37,7 @@ export function gatherProposal(
   const meant = asked ?? ownGoal(scene, due ?? scene.goals.length - 1);
   const { goal } = meant;
   const after = applyTurns(scene.state, turns);
-  const heldBefore = scene.goals.flatMap((one, index) =>
-    goalHolds(one, scene.state) ? [index] : [],
-  );
-  const losses = heldBefore.flatMap((index) => lostIn(scene, index, turns) ?? []);
+  const losses = openedBy(scene, turns);
   const lost =
     losses.some(({ back }) => back === undefined) ||
     (goalHolds(goal, scene.state) && !goalHolds(goal, after));
@@ -84,7 +54,7 @@ export function gatherProposal(
     gained: namePieces(union(gained), meant.base),
     dropped: namePieces(union(dropped), meant.base),
   };
-  const facts: Fact[] = [standFact(scene), verdict, ...told(losses)];
+  const facts: Fact[] = [standFact(scene), verdict, ...losses];
   const there = sceneAt(scene.block, scene.at, [...scene.then, ...turns]);
   if (there.kind === 'scene') {
     const reachedOthers = scene.goals.flatMap((one, index) =>
@@ -97,12 +67,4 @@ export function gatherProposal(
       facts.push(...crossFacts(there.scene, meant.base));
   }
   return facts;
-}
-
-/** Of goals that fared the same the most basic one is told. */
-function told(losses: readonly LostInFact[]): LostInFact[] {
-  return losses.filter(
-    (loss, i) =>
-      !losses.slice(0, i).some((other) => other.at === loss.at && other.back === loss.back),
-  );
 }

@@ -73,6 +73,8 @@ export interface Memory {
   /** Help given so far (0…3) for this state and goal. */
   readonly level: number;
   readonly levelFor: string | undefined;
+  /** Turns after the place at which the last hint stood; empty if none. */
+  readonly then: string;
 }
 
 export const NO_MEMORY: Memory = {
@@ -82,4 +84,5 @@ export const NO_MEMORY: Memory = {
   turns: undefined,
   level: 0,
   levelFor: undefined,
+  then: '',
 };

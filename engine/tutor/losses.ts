@@ -28,7 +28,12 @@ export function lossesOf(scene: Scene, meant: MeantGoal): LossFact[] {
   return result;
 }
 
-function lossFact(scene: Scene, meant: MeantGoal, held: Uint8Array, turn: number): LossFact | undefined {
+function lossFact(
+  scene: Scene,
+  meant: MeantGoal,
+  held: Uint8Array,
+  turn: number,
+): LossFact | undefined {
   const { block } = scene;
   const { course, timeline } = block;
   let back: number | undefined = turn + 2;

@@ -33,7 +33,12 @@ export const OFFERS_ANYWHERE: readonly string[] = [
   "Is this right: R U R' U'",
 ];
 
+/** Each question once. */
 export function followUpsOf(intent: Intent, facts: readonly Fact[], level: number): string[] {
+  return [...new Set(fitting(intent, facts, level))].slice(0, 3);
+}
+
+function fitting(intent: Intent, facts: readonly Fact[], level: number): string[] {
   switch (intent) {
     case 'next-step': {
       if (one(facts, 'next') === undefined) return ['Which goals hold?', 'Where did it go wrong?'];

@@ -1,19 +1,12 @@
 /**
  * The ladder of three: what to look at (no notation), then why and by which cue, then the turns.
  */
+import { sayCue } from './render-cue.ts';
+import { sayLostIn } from './render-proposal.ts';
 import type { Fact, NextFact, PieceFact, TurnsFact } from './facts.ts';
 import { sayOffset, sayOrder } from './render-goals.ts';
 import { sayOverHome, sayWhereabouts } from './render-where.ts';
-import {
-  capital,
-  sayGoal,
-  sayPieces,
-  sayReaching,
-  sayShows,
-  sayState,
-  sayTurn,
-  slotWords,
-} from './say.ts';
+import { capital, sayGoal, sayPieces, sayReaching, sayState, sayTurn, slotWords } from './say.ts';
 import { all, one } from './select.ts';
 
 export function renderNext(facts: readonly Fact[], level: number): string[] {
@@ -85,31 +78,16 @@ function firstHint(facts: readonly Fact[], next: NextFact): string[] {
   if (next.reason === 'pattern') return [`Next comes ${sayGoal(next)}.`, ...sayPatterns(facts)];
   const result = [`Look for ${sayPieces(next.pieces)}: next for ${sayGoal(next)}${sayMade(next)}.`];
   for (const piece of all(facts, 'piece')) {
+    const name = next.pieces.length > 1 ? capital(sayPieces([piece.piece])) : 'It';
+    if (piece.status === 'placed') continue;
     result.push(
       piece.status === 'turned'
-        ? `It is in its own slot, ${slotWords(piece.slot)}, but turned.`
-        : `${next.pieces.length > 1 ? capital(sayPieces([piece.piece])) : 'It'} lies in ${sayLayer(piece)}, at ${slotWords(piece.slot)}.`,
+        ? `${name} is in its own slot, ${slotWords(piece.slot)}, but turned.`
+        : `${name} lies in ${sayLayer(piece)}, at ${slotWords(piece.slot)}.`,
     );
   }
   if (order) result.push('The edges show their colour, but in the wrong order.');
   return result;
-}
-
-function sayReason(next: NextFact, facts: readonly Fact[]): string {
-  const [piece] = all(facts, 'piece');
-  switch (next.reason) {
-    case 'last-one':
-      return 'It is the last one that is missing.';
-    case 'in-top':
-      return piece ? `It comes first because it lies in ${sayLayer(piece)}.` : '';
-    case 'in-middle':
-      return 'None that is missing lies wholly in the layer across from the base, so it has to come out of the middle layer first.';
-    case 'in-base':
-      return 'All that are missing lie in the base’s own layer, so it has to come out first.';
-    case 'offset':
-    case 'pattern':
-      return '';
-  }
 }
 
 function secondHint(facts: readonly Fact[], next: NextFact): string[] {
@@ -127,6 +105,7 @@ function secondHint(facts: readonly Fact[], next: NextFact): string[] {
     return [
       `${capital(sayGoal(next))} comes next, because all goals before it hold.`,
       ...sayPatterns(facts),
+      ...all(facts, 'cue').map(sayCue),
     ];
   }
   result.push(
@@ -134,35 +113,46 @@ function secondHint(facts: readonly Fact[], next: NextFact): string[] {
   );
   const pieces = all(facts, 'piece');
   for (const piece of pieces) result.push(sayWhereabouts(piece));
-  if (next.pieces.length === 1) result.push(sayReason(next, facts));
+  if (next.reason === 'last-one') result.push('It is the last one that is missing.');
+  const cue = one(facts, 'cue');
+  if (cue) result.push(sayCue(cue));
   const over = one(facts, 'over-home');
   if (over) result.push(sayOverHome(over));
   if (order) result.push(sayOrder(order));
-  const [piece] = pieces;
-  if (over && piece)
-    result.push(
-      `Watch how it shows its colours (${sayShows(piece.shows)}): that decides how it goes in.`,
-    );
   return result.filter((sentence) => sentence !== '');
 }
 
-function sayTurnsFound(fact: TurnsFact): string {
+function sayTurnsFound(fact: TurnsFact): string[] {
+  const { turns, regrip, pieces } = fact;
   const source = fact.from === 'written' ? 'The text goes on with' : 'Turn';
-  const effect = fact.reaches
-    ? `that ${sayReaching(fact)}`
-    : `that brings ${sayPieces(fact.pieces)} home`;
-  return `${source} ${fact.turns}: ${effect}.`;
+  const result = [`${source} ${turns}: ${sayEffect(fact)}.`];
+  if (regrip !== '') result.push(`It begins with a regrip of the whole cube, ${regrip}.`);
+  if (fact.effect === 'goal' && pieces.length > 0) {
+    result.push(`With it ${sayPieces(pieces)} ${pieces.length === 1 ? 'comes' : 'come'} home.`);
+  }
+  if (fact.from === 'search') result.push('It was found by a search.');
+  return result;
+}
+
+function sayEffect(fact: TurnsFact): string {
+  switch (fact.effect) {
+    case 'goal':
+      return `that ${sayReaching(fact)}`;
+    case 'home':
+      return `that brings ${sayPieces(fact.pieces)} home`;
+    case 'up':
+      return `that brings ${sayPieces(fact.pieces)} out into the layer across from the base, and from there it can go in`;
+    case 'shape':
+      return `that is a step towards ${sayGoal(fact)}, which isn’t done after it; look again then`;
+  }
 }
 
 function thirdHint(facts: readonly Fact[], next: NextFact): string[] {
   const turns = one(facts, 'turns');
   const offset = one(facts, 'cross-offset');
-  if (turns) return [sayTurnsFound(turns)];
+  if (turns) return [...sayTurnsFound(turns), ...all(facts, 'lost-in').map(sayLostIn)];
   if (next.reason === 'offset' && offset) return [sayOffset(offset)];
-  const result = [
-    `No turns for ${sayGoal(next)} are at hand here: finding them takes a search, which this tutor does not have yet.`,
-  ];
+  const result = [`I have found no turns for ${sayGoal(next)} here.`];
   for (const piece of all(facts, 'piece')) result.push(sayWhereabouts(piece));
-  for (const over of all(facts, 'over-home')) result.push(sayOverHome(over));
   return result;
 }

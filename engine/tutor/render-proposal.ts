@@ -37,7 +37,7 @@ function sayVerdict(fact: VerdictFact, lost: readonly LostInFact[]): string {
   }
 }
 
-function sayLostIn(fact: LostInFact): string {
+export function sayLostIn(fact: LostInFact): string {
   const goal = capital(sayGoal(fact));
   const opened = `its ${ordinal(fact.at)} turn, ${fact.atText}`;
   if (fact.back !== undefined && fact.backText !== undefined) {
@@ -77,6 +77,6 @@ export function renderProposal(facts: readonly Fact[]): string[] {
     );
   }
   const stand = one(facts, 'stand');
-  if (stand) result.push(sayStand(stand).replace('This is', 'Done'));
+  if (stand) result.push(sayStand(stand).replace('This is', 'Judged'));
   return result;
 }

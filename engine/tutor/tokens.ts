@@ -25,7 +25,7 @@ export function mended(word: string): string {
   for (const term of TERM_LIST) {
     if (Math.abs(term.length - word.length) >= least || term.length < 3) continue;
     // The first letter is rarely the wrong one.
-    if (term.charAt(0) !== word.charAt(0) && word.length < 6) continue;
+    if (!term.startsWith(word.charAt(0)) && word.length < 6) continue;
     const { steps } = distance(word, term);
     if (steps < least) [best, least] = [term, steps];
   }

@@ -9,7 +9,7 @@ import { colourIndex } from '../cube/vocabulary.ts';
 import type { Analysis } from '../document/analysis.ts';
 import { complete, type Search } from '../search/step.ts';
 import type { Fact, FactPlace, Refusal } from './facts.ts';
-import { findTurns } from './find-turns.ts';
+import { findTurns, personStep } from './find-turns.ts';
 import { gatherDone, gatherHolding } from './gather-goals.ts';
 import { gatherLoss } from './gather-losses.ts';
 import { gatherNext, writtenTurns } from './gather-next.ts';
@@ -308,8 +308,10 @@ function* answerNext(
   remembered: Memory,
 ): Search<Part> {
   let here = scene;
-  const turns: readonly Turn[] | undefined =
-    understood.onwards && memory.turns !== undefined ? turnsOf(memory.turns) : undefined;
+  // "and then?" stands after the turns last told or judged, and more help for it stands there, too.
+  const more = understood.help !== undefined && memory.intent === 'next-step' ? memory.then : '';
+  const ahead = understood.onwards ? (memory.turns ?? '') : more;
+  const turns: readonly Turn[] | undefined = ahead === '' ? undefined : turnsOf(ahead);
   if (turns) {
     const there = sceneAt(scene.block, scene.at, turns);
     if (there.kind === 'scene') here = there.scene;
@@ -320,11 +322,11 @@ function* answerNext(
   const before = memory.levelFor === key ? memory.level : 0;
   const { help } = understood;
   const level = Math.min(3, typeof help === 'number' ? help : before + 1) as 1 | 2 | 3;
-  const searched =
-    level === 3 && due !== undefined && writtenTurns(here, due) === undefined
-      ? yield* findTurns(here, due)
-      : undefined;
-  const facts = gatherNext(here, level, () => searched);
+  const step = due === undefined ? undefined : personStep(here, due);
+  const written = level === 3 && due !== undefined ? writtenTurns(here, due) : undefined;
+  const found =
+    level === 3 && due !== undefined ? (written ?? (yield* findTurns(here, due, step))) : undefined;
+  const facts = gatherNext(here, level, { step: written ? undefined : step, turns: found });
   const told = turnsTold('next-step', facts, level).at(0);
   const pieces = all(facts, 'next').flatMap((fact) =>
     fact.pieces.flatMap((name) => pieceOf(name.map(colourIndex)) ?? []),
@@ -337,6 +339,7 @@ function* answerNext(
       ...remembered,
       level,
       levelFor: key,
+      then,
       pieces: pieces.length > 0 ? pieces : remembered.pieces,
       // "and then?" goes on from turns that were told.
       turns:
