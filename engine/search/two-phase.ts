@@ -8,10 +8,11 @@
  * while the budget lasts; it is proven shortest only if nothing shorter was left to try.
  */
 import { sumProblems } from '../cube/possible.ts';
-import { FACE_OF, ROTATE } from '../cube/holding.ts';
+import { FACE_OF } from '../cube/holding.ts';
 import { SOLVED, held, invertState, rename, sameArrangement, type State } from '../cube/state.ts';
 import { invertTurn, type Turn } from '../cube/turn.ts';
 import { coordinatesOf } from './coordinates.ts';
+import { AXIS_RENAMINGS } from './exact-descent.ts';
 import { FirstPhase } from './first-phase.ts';
 import { turnsInHands } from './places.ts';
 import { SecondPhase } from './second-phase.ts';
@@ -109,14 +110,13 @@ export function* solveCube(state: State, options: SolveOptions = {}): Search<Sea
   }
 }
 
-export function makeViews<Phase>(
+function makeViews<Phase>(
   state: State,
   make: (renamed: State) => Phase,
 ): { renaming: number; inverse: boolean; first: Phase }[] {
   const body = held(state, 0);
   const inverse = invertState(body);
-  // As it lies, tipped to the front (x) and to the side (z): each axis is up once.
-  return [0, ROTATE[0][3 * 4 + 1], ROTATE[0][2 * 4 + 1]].flatMap((renaming) => [
+  return AXIS_RENAMINGS.flatMap((renaming) => [
     { renaming, inverse: false, first: make(rename(body, renaming)) },
     { renaming, inverse: true, first: make(rename(inverse, renaming)) },
   ]);
