@@ -31,9 +31,14 @@ export function stageOfTurn(stages: readonly StageSpan[], turn: number): number 
   return low < stages.length && stages[low].first <= turn ? low : undefined;
 }
 
+/** The first stage with turns after a turn that belongs to none. */
+function nextStage(stages: readonly StageSpan[], turn: number): StageSpan | undefined {
+  return stages.find(({ first, end }) => first > turn && end > first);
+}
+
 export function kindOfBreak(raw: RawBreak, { stages, held, length, finished }: Ending): BreakKind {
   const stage = stageOfTurn(stages, raw.turn);
-  const next = stages.find(({ first, end }) => first > raw.turn && end > first);
+  const next = stage === undefined ? nextStage(stages, raw.turn) : undefined;
   const end = stage === undefined ? (next?.first ?? length) : stages[stage].end;
   if (raw.restoredAt !== undefined) return raw.restoredAt < end ? 'passing' : 'carried';
   if (stage === undefined) return next === undefined && !finished ? 'open' : 'lasting';
@@ -41,20 +46,31 @@ export function kindOfBreak(raw: RawBreak, { stages, held, length, finished }: E
   return held[stages[stage].goal][end] === 1 ? 'lasting' : 'open';
 }
 
-/** Whether the author announced the break with `opens:`. */
-function isWanted(raw: RawBreak, { stages, held, length }: Ending): boolean {
-  return stages.some((stage) =>
-    stage.opens.some(({ goal, until }) => {
-      if (goal !== raw.goal || raw.turn < stage.first) return false;
-      let deadline = stage.end;
-      if (until !== undefined) {
-        deadline = stage.first + 1;
-        while (deadline <= length && held[until][deadline] !== 1) deadline++;
-        if (deadline > length) return true;
-      }
-      return raw.turn < deadline && raw.restoredAt !== undefined && raw.restoredAt < deadline;
+/** `opens:` as places: breaks of `goal` from `first` on are wanted if mended by `deadline`. */
+interface Announced {
+  readonly goal: number;
+  readonly first: number;
+  /** Undefined if the goal until which it is announced is never reached: then the break may stay. */
+  readonly deadline: number | undefined;
+}
+
+function announcedBreaks({ stages, held }: Ending): Announced[] {
+  return stages.flatMap(({ first, end, opens }) =>
+    opens.map(({ goal, until }) => {
+      if (until === undefined) return { goal, first, deadline: end };
+      const reached = held[until].indexOf(1, first + 1);
+      return { goal, first, deadline: reached < 0 ? undefined : reached };
     }),
   );
+}
+
+/** Whether the author announced the break with `opens:`. */
+function isWanted(raw: RawBreak, announced: readonly Announced[]): boolean {
+  return announced.some(({ goal, first, deadline }) => {
+    if (goal !== raw.goal || raw.turn < first) return false;
+    if (deadline === undefined) return true;
+    return raw.turn < deadline && raw.restoredAt !== undefined && raw.restoredAt < deadline;
+  });
 }
 
 const BADNESS: Readonly<Record<BreakKind, number>> = {
@@ -70,6 +86,7 @@ const BADNESS: Readonly<Record<BreakKind, number>> = {
  */
 export function tellBreaks(raw: readonly RawBreak[], ending: Ending): Break[] {
   const sorted = [...raw].sort((a, b) => a.turn - b.turn || a.goal - b.goal);
+  const announced = announcedBreaks(ending);
   const result: Break[] = [];
   let turn = -1;
   let worst = -1;
@@ -85,7 +102,7 @@ export function tellBreaks(raw: readonly RawBreak[], ending: Ending): Break[] {
       pieces: piecesIn(one.pieces),
       restoredAt: one.restoredAt,
       part: false,
-      wanted: isWanted(one, ending),
+      wanted: isWanted(one, announced),
       stage: stageOfTurn(ending.stages, one.turn),
     });
   }

@@ -27,6 +27,19 @@ export interface PartWatch {
   readonly guarded: GuardedPart[];
 }
 
+/** A text may open the same stage again and again. */
+const demandsOf = new WeakMap<Goal, readonly Demand[]>();
+
+function partDemands(goal: Goal): readonly Demand[] {
+  let demands = demandsOf.get(goal);
+  if (demands === undefined) {
+    const chosen = (goal.choice?.sets ?? []).map((pieces) => ({ kind: 'placed' as const, pieces }));
+    demands = makeDemands([...goal.conditions, ...chosen], goal.upTo ?? goal.partsUpTo, goal.slice);
+    demandsOf.set(goal, demands);
+  }
+  return demands;
+}
+
 /** Watches the parts of a goal that are not guarded already as parts of an earlier one. */
 export function watchParts(
   goal: Goal,
@@ -34,17 +47,8 @@ export function watchParts(
   stage: number,
   guardedSets: readonly PieceSet[],
 ): PartWatch {
-  const chosen = goal.choice
-    ? goal.choice.sets.map((pieces) => ({ kind: 'placed' as const, pieces }))
-    : [];
-  return {
-    goal,
-    goalIndex,
-    stage,
-    demands: makeDemands([...goal.conditions, ...chosen], goal.upTo ?? goal.partsUpTo, goal.slice),
-    open: goal.parts.filter((part) => !guardedSets.includes(part)),
-    guarded: [],
-  };
+  const open = goal.parts.filter((part) => !guardedSets.includes(part));
+  return { goal, goalIndex, stage, demands: partDemands(goal), open, guarded: [] };
 }
 
 function fits(where: Where, { allowed }: Demand, pieces: PieceSet): boolean {
