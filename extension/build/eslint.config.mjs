@@ -96,6 +96,11 @@ export default tseslint.config(
         { considerDefaultExhaustiveForUnions: true },
       ],
       eqeqeq: 'error',
+      // As the compiler has it: a name that begins with `_` is left out on purpose.
+      '@typescript-eslint/no-unused-vars': [
+        'error',
+        { argsIgnorePattern: '^_', varsIgnorePattern: '^_', destructuredArrayIgnorePattern: '^_' },
+      ],
 
       // Turns, slots and counts are numbers and are meant to be written into sentences.
       '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
