@@ -1,0 +1,98 @@
+/**
+ * Pairs of edits by meeting in the middle. An edit at one place changes the whole sequence by one
+ * factor: with `e = (state after the edit) · (state at the same place as written)⁻¹`, the edited
+ * sequence ends at `e · end`. Two edits, the first before the second, end at `e₁ · e₂ · end`; that is
+ * a solved cube in holding h if `e₂ = e₁⁻¹ · h · end⁻¹`. So all factors go into one table, and each
+ * edit asks it for its partners: thousands of look-ups instead of millions of pairs.
+ */
+import { HOLDINGS, COMPOSE_HOLDINGS, INVERSE_HOLDING } from '../../cube/holding.ts';
+import { SOLVED, compose, held, invertState, sameState, type State } from '../../cube/state.ts';
+import { STEP_NODES, type Search } from '../step.ts';
+import type { SlipCourse } from './course.ts';
+import type { SlipEdit } from './edits.ts';
+
+/** More pairs than this are not collected: then no pair explains much. */
+const MOST_PAIRS = 2_000;
+
+/** Pairs of disjoint edits, in the order of their places, after which the course ends solved. */
+export function* pairsThatSolve(
+  course: SlipCourse,
+  edits: readonly SlipEdit[],
+): Search<(readonly [SlipEdit, SlipEdit])[]> {
+  const back = course.before.map(invertState);
+  const factors: State[] = [];
+  const table = new FactorTable(edits.length);
+  const holdings = new Set<number>();
+  for (let i = 0; i < edits.length; i++) {
+    const edit = edits[i];
+    const factor = compose(course.afterEdit(edit), back[edit.index + edit.remove]);
+    factors.push(factor);
+    holdings.add(factor.holding);
+    table.add(factor, i);
+    if (i % STEP_NODES === STEP_NODES - 1) yield { nodes: i + 1, depth: 1 };
+  }
+  const end = back[back.length - 1];
+  const goals = Array.from({ length: HOLDINGS }, (_, holding) =>
+    compose(held(SOLVED, holding), end),
+  );
+  const pairs: [SlipEdit, SlipEdit][] = [];
+  let nodes = edits.length;
+  let reported = nodes;
+  for (let i = 0; i < edits.length && pairs.length < MOST_PAIRS; i++) {
+    const first = edits[i];
+    const inverse = invertState(factors[i]);
+    const after = first.index + first.remove;
+    for (const holding of holdings) {
+      // The final holding in which the partner's factor has this holding.
+      const own = COMPOSE_HOLDINGS[INVERSE_HOLDING[inverse.holding]][holding];
+      const final = COMPOSE_HOLDINGS[own][INVERSE_HOLDING[end.holding]];
+      const wanted = compose(inverse, goals[final]);
+      nodes++;
+      for (let j = table.find(wanted); j >= 0; j = table.next(j)) {
+        const second = edits[j];
+        if (j <= i || second.index < after || !sameState(factors[j], wanted)) continue;
+        pairs.push([first, second]);
+      }
+    }
+    if (nodes - reported >= STEP_NODES - HOLDINGS) {
+      reported = nodes;
+      const signal = yield { nodes, depth: 2 };
+      if (signal === 'stop') break;
+    }
+  }
+  return pairs;
+}
+
+/** A hash table with chains; equal hashes must still be compared. */
+class FactorTable {
+  readonly #heads = new Map<number, number>();
+  readonly #next: Int32Array;
+
+  constructor(size: number) {
+    this.#next = new Int32Array(size).fill(-1);
+  }
+
+  add(factor: State, index: number): void {
+    const hash = hashOf(factor);
+    this.#next[index] = this.#heads.get(hash) ?? -1;
+    this.#heads.set(hash, index);
+  }
+
+  /** Index of the last factor added that may be equal; -1 if there is none. */
+  find(wanted: State): number {
+    return this.#heads.get(hashOf(wanted)) ?? -1;
+  }
+
+  next(index: number): number {
+    return this.#next[index];
+  }
+}
+
+function hashOf(state: State): number {
+  let hash = state.holding + 1;
+  for (let slot = 0; slot < 8; slot++)
+    hash = (Math.imul(hash, 0x9e3779b1) + state.corners[slot]) | 0;
+  for (let slot = 0; slot < 12; slot++)
+    hash = (Math.imul(hash, 0x85ebca6b) + state.edges[slot]) | 0;
+  return hash;
+}
