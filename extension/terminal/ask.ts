@@ -1,5 +1,5 @@
 /** `ask FILE "QUESTION" …`: one dialogue with the tutor about a place of a text. */
-import { ask as askTutor } from '../../engine/tutor/tutor.ts';
+import { ask as askTutor, NO_MEMORY, type Memory } from '../../engine/tutor/tutor.ts';
 import { refused, type Arguments, type Command, type Outcome } from './command.ts';
 import type { AskJson } from './json.ts';
 import { readPlace } from './place.ts';
@@ -21,7 +21,7 @@ function run(args: Arguments): Outcome {
   const place = readPlace(file, args);
   if (place.kind === 'refused') return place;
   const answers: AskJson['answers'] = [];
-  let memory: Parameters<typeof askTutor>[3] = undefined;
+  let memory: Memory = NO_MEMORY;
   for (const question of questions) {
     const reply = askTutor(place.analysis, place.position, question, memory);
     memory = reply.memory;

@@ -13,7 +13,15 @@ const NARROW = 40;
 const USUAL = 80;
 const BROAD = 120;
 
-process.exitCode = await main(process.argv.slice(2));
+try {
+  process.exitCode = await main(process.argv.slice(2));
+} catch (error) {
+  // A fault of this program, not of what it was given; status 1 would be taken for a finding.
+  process.stderr.write(
+    `${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`,
+  );
+  process.exitCode = 2;
+}
 
 async function main(words: readonly string[]): Promise<number> {
   const [name, ...rest] = words;

@@ -9,7 +9,8 @@ import { readSource } from './input.ts';
 export interface Place {
   readonly kind: 'place';
   readonly analysis: Analysis;
-  readonly position: Position;
+  /** Undefined where none was given: then it is the end of the first solve. */
+  readonly position: Position | undefined;
   /** Undefined in a text without any turns. */
   readonly block: Block | undefined;
   /** Turns of the block done before the place. */
@@ -38,8 +39,7 @@ export function readPlace(file: string, args: Arguments): Place | Refusal {
 
 function endOfFirstSolve(analysis: Analysis): Place {
   const block = analysis.blocks.find(({ kind }) => kind === 'solve') ?? analysis.blocks.at(0);
-  const position = block?.range.end ?? { line: 0, character: 0 };
-  return { kind: 'place', analysis, position, block, turns: block?.course.length ?? 0 };
+  return { kind: 'place', analysis, position: undefined, block, turns: block?.course.length ?? 0 };
 }
 
 /** Above all blocks one is before the first; below, after the last. */

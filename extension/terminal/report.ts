@@ -1,6 +1,6 @@
 /** From the one analysis to the JSON that is printed: a rewriting of shapes, nothing is computed anew. */
 import type { Analysis, Block, Counts } from '../../engine/document/analysis.ts';
-import type { Finding } from '../../engine/document/finding.ts';
+import { SEVERITIES, type Finding } from '../../engine/document/finding.ts';
 import type { Break, StageOutcome } from '../../engine/goals/timeline-types.ts';
 import { pieceName } from '../../engine/cube/piece.ts';
 import { COLOURS } from '../../engine/cube/vocabulary.ts';
@@ -22,11 +22,19 @@ export function reportFile(file: string, analysis: Analysis): CheckedFileJson {
   const more = findings.length - MOST_SHOWN;
   return {
     file,
-    findings: findings.slice(0, MOST_SHOWN),
+    findings: gravest(findings),
     ...(more > 0 ? { more } : {}),
     solves: analysis.blocks.filter((block) => block.kind === 'solve').map(reportSolve),
     sequences: analysis.blocks.filter((block) => block.kind === 'sequence').map(reportSequence),
   };
+}
+
+/** In the order of the text; where there are too many, hints give way to warnings and these to errors. */
+function gravest(findings: readonly FindingJson[]): FindingJson[] {
+  if (findings.length <= MOST_SHOWN) return [...findings];
+  const rank = (finding: FindingJson): number => SEVERITIES.indexOf(finding.severity);
+  const kept = new Set([...findings].sort((a, b) => rank(a) - rank(b)).slice(0, MOST_SHOWN));
+  return findings.filter((finding) => kept.has(finding));
 }
 
 export function hasErrors(analysis: Analysis): boolean {

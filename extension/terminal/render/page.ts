@@ -70,12 +70,12 @@ export function depthFor(
   env: Readonly<Record<string, string | undefined>>,
   terminal: boolean,
 ): Depth {
-  const rich = /^(?:truecolor|24bit)$/iu.test(env['COLORTERM'] ?? '') ? 'true' : '256';
-  const forced = env['FORCE_COLOR'];
+  const rich = /^(?:truecolor|24bit)$/iu.test(env.COLORTERM ?? '') ? 'true' : '256';
+  const forced = env.FORCE_COLOR;
   if (forced !== undefined) {
     if (forced === '0' || forced === 'false') return 'none';
     return forced === '3' ? 'true' : rich;
   }
-  if ((env['NO_COLOR'] ?? '') !== '' || !terminal || env['TERM'] === 'dumb') return 'none';
+  if ((env.NO_COLOR ?? '') !== '' || !terminal || env.TERM === 'dumb') return 'none';
   return rich;
 }
