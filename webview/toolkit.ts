@@ -5,17 +5,11 @@
 import {
   provideVSCodeDesignSystem,
   vsCodeButton,
-  vsCodeCheckbox,
   vsCodeProgressRing,
   vsCodeTextArea,
 } from '@vscode/webview-ui-toolkit';
 
-/** Defines `vscode-button`, `vscode-checkbox`, `vscode-progress-ring` and `vscode-text-area`. */
+/** Defines `vscode-button`, `vscode-progress-ring` and `vscode-text-area`. */
 export function registerComponents(): void {
-  provideVSCodeDesignSystem().register(
-    vsCodeButton(),
-    vsCodeCheckbox(),
-    vsCodeProgressRing(),
-    vsCodeTextArea(),
-  );
+  provideVSCodeDesignSystem().register(vsCodeButton(), vsCodeProgressRing(), vsCodeTextArea());
 }

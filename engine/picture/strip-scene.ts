@@ -40,7 +40,7 @@ export interface StripScene extends Scene {
   readonly end: number;
 }
 
-const COLUMN = 27;
+const COLUMN = 25;
 const STAGE_ROW = 17;
 const TURN_ROW = 23;
 const STAVE = 15;
@@ -100,15 +100,11 @@ function drawSystem(
     drawPlace(source, at, place, left(at), top + STAGE_ROW, shapes);
   staves.forEach(({ track, parts }, row) => {
     const y = top + STAGE_ROW + TURN_ROW + row * STAVE;
-    parts.forEach((part, index) => {
-      drawPart(
-        part,
-        track,
-        y,
-        { first, end, left, named: index === 0 || part.first >= first },
-        shapes,
-      );
-    });
+    const frame = { first, end, left };
+    const named = parts.findIndex(
+      (part) => holds(part) && track.goal.length <= lettersIn(widthOf(part, frame)),
+    );
+    parts.forEach((part, index) => drawPart(part, track, y, frame, index === named, shapes));
   });
   return bottom + BETWEEN;
 }
@@ -185,7 +181,14 @@ interface SystemFrame {
   readonly first: number;
   readonly end: number;
   readonly left: (at: number) => number;
-  readonly named: boolean;
+}
+
+function widthOf(part: TrackPart, { first, end, left }: SystemFrame): number {
+  return left(Math.min(part.end, end)) - left(Math.max(part.first, first));
+}
+
+function holds({ stretch }: TrackPart): boolean {
+  return stretch === 'kept' || stretch === 'early';
 }
 
 const SAYING: Readonly<Record<Stretch, string>> = {
@@ -203,6 +206,7 @@ function drawPart(
   track: Track,
   top: number,
   frame: SystemFrame,
+  named: boolean,
   shapes: Shape[],
 ): void {
   const from = frame.left(Math.max(part.first, frame.first));
@@ -211,15 +215,14 @@ function drawPart(
   const height = STAVE - 4;
   const title = `${track.goal}: ${SAYING[part.stretch]}`;
   const className = `band ${part.stretch}`;
-  if (part.stretch === 'kept' || part.stretch === 'early') {
+  if (holds(part)) {
     shapes.push({ ...area(className, from + 1, y, to - from - 2, height), title });
-    const name = fitting(track.goal, to - from);
-    if (name !== '' && frame.named) {
+    if (named) {
       shapes.push({
         kind: 'text',
         className: `goal-name ${part.stretch}`,
         points: [from + 5, y + height / 2],
-        text: name,
+        text: track.goal,
       });
     }
     if (part.stretch === 'kept' && part.first >= frame.first) {
@@ -271,9 +274,14 @@ function area(className: string, x: number, y: number, width: number, height: nu
   };
 }
 
+/** Letters of the small type that so many pixels hold. */
+function lettersIn(width: number): number {
+  return Math.floor((width - 6) / 5.6);
+}
+
 /** The words if they fit into so many pixels, a shortened form, or nothing. */
 function fitting(text: string, width: number): string {
-  const letters = Math.floor((width - 8) / 6.2);
+  const letters = lettersIn(width);
   if (text.length <= letters) return text;
   return letters >= 3 ? `${text.slice(0, letters - 1)}…` : '';
 }

@@ -66,23 +66,25 @@ const stepButton = (by: string, label: string, path: string): string =>
 const CUBE = `
 <p id="reason" role="status">Reading the text …</p>
 <main>
-<header><h1 id="title"></h1><p><span id="facts"></span> <span id="updating">updating …</span></p></header>
+<header>
+<div><h1 id="title"></h1><p><span id="updating">updating … </span><span id="facts"></span></p></div>
+<vscode-button id="letters" appearance="icon" aria-pressed="false" aria-label="Letters on the stickers" title="Letters on the stickers">${icon('M3 12.5L6.5 3.500h.5l3.500 9M4.300 9.500h4.900M12.500 6v6.500')}</vscode-button>
+<vscode-button id="safe" appearance="icon" aria-pressed="false" aria-label="Colour-blind-safe colours" title="Colour-blind-safe colours">${icon('M1.500 8S4 3.500 8 3.500 14.500 8 14.500 8 12 12.500 8 12.500 1.500 8 1.500 8zM8 6a2 2 0 100 4 2 2 0 000-4z')}</vscode-button>
+</header>
 <div id="picture" class="cube-picture"></div>
+<div id="side">
 <div id="controls">
 ${stepButton('start', 'To the start', 'M4 3v10M12 3l-6 5 6 5')}
 ${stepButton('back', 'One turn back', 'M10.5 3l-6 5 6 5')}
 <span id="where"></span>
-${stepButton('forward', 'One turn forward', 'M5.500 3l6 5-6 5')}
+${stepButton('forward', 'One turn forward', 'M5.5 3l6 5-6 5')}
 ${stepButton('end', 'To the end', 'M12 3v10M4 3l6 5-6 5')}
 </div>
 <ul id="goals" aria-label="Goals at this place"></ul>
-<div id="notes"></div>
 <div id="strip" tabindex="0" role="slider" aria-label="Turns and goals" aria-valuemin="0" aria-describedby="strip-words"></div>
 <p id="strip-words" class="unseen"></p>
-<footer>
-<vscode-checkbox id="letters">Letters on the stickers</vscode-checkbox>
-<vscode-checkbox id="safe">Colour-blind-safe colours</vscode-checkbox>
-</footer>
+<div id="notes"></div>
+</div>
 </main>
 <div id="live" class="unseen" role="status" aria-live="polite"></div>`;
 
@@ -99,7 +101,7 @@ const TUTOR = `
 <p id="where" aria-live="off"></p>
 <div id="ladder" role="group" aria-label="Hints">
 <vscode-button appearance="secondary" data-question="Give me a hint">Hint</vscode-button>
-<vscode-button appearance="secondary" data-question="Why does that work?">Why?</vscode-button>
+<vscode-button appearance="secondary" data-question="More help">More</vscode-button>
 <vscode-button appearance="secondary" data-question="Just show me">Show me</vscode-button>
 <vscode-button id="clear" appearance="icon" aria-label="Start anew" title="Start anew">${icon('M3 4h10M6.500 4V2.500h3V4M4.500 4l.6 9.500h5.800L11.500 4M7 6.500v5M9 6.500v5')}</vscode-button>
 </div>

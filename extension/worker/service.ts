@@ -4,7 +4,7 @@ import { colourIndex } from '../../engine/cube/vocabulary.ts';
 import { analyse } from '../../engine/document/analyse.ts';
 import type { Analysis } from '../../engine/document/analysis.ts';
 import type { Fact, PieceName, TurnName } from '../../engine/tutor/facts.ts';
-import { ask } from '../../engine/tutor/tutor.ts';
+import { ask, type Memory } from '../../engine/tutor/tutor.ts';
 import type {
   AnswerPlace,
   AskReply,
@@ -28,7 +28,12 @@ export function answerTo({ id, body }: Numbered<WorkerRequest>): WorkerResult {
 
 function answerQuestion(request: AskRequest): AskReply {
   const analysis = analysisOf(request);
-  const { answer, memory } = ask(analysis, request.position, request.question, request.memory);
+  const { answer, memory } = ask(
+    analysis,
+    request.position,
+    request.question,
+    readMemory(request.memory),
+  );
   return {
     kind: 'answer',
     text: answer.text,
@@ -46,6 +51,17 @@ function analysisOf({ text, options }: AskRequest): Analysis {
     latest = { text, options: key, analysis: analyse(text, options) };
   }
   return latest.analysis;
+}
+
+/** The memory as it was given out; a stored one of an earlier edition begins the dialogue anew. */
+function readMemory(data: unknown): Memory | undefined {
+  const known =
+    typeof data === 'object' &&
+    data !== null &&
+    'pieces' in data &&
+    Array.isArray(data.pieces) &&
+    'level' in data;
+  return known ? (data as unknown as Memory) : undefined;
 }
 
 /** Most places offered as buttons. */

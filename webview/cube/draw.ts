@@ -95,9 +95,9 @@ export function drawNotes(place: PlaceView, ask: (question: string) => void): vo
     note.append(element('strong', {}, `${SEVERITIES[severity]}: `), message);
     notes.append(note);
   }
-  if (place.findings.length > 0) {
+  if (place.findings.length > 0 && place.marked !== 0) {
     const why = element('vscode-button', { appearance: 'secondary' }, 'Ask the tutor why');
-    why.addEventListener('click', () => ask('Why is this wrong?'));
+    why.addEventListener('click', () => ask('Where did a goal break, and why?'));
     notes.append(why);
   }
 }

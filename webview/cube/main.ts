@@ -60,6 +60,8 @@ function receive(message: ToCube): void {
       looks = message.looks;
       keep();
       document.body.dataset.palette = looks.palette;
+      byId('letters').setAttribute('aria-pressed', String(looks.letters));
+      byId('safe').setAttribute('aria-pressed', String(looks.palette === 'safe'));
       if (shown !== undefined) drawAll();
       return;
   }
@@ -98,7 +100,7 @@ const STEPS: Readonly<Record<string, Extract<FromCube, { kind: 'step' }>['by']>>
 
 document.addEventListener('keydown', (event) => {
   const by = STEPS[event.key];
-  const typing = (event.target as HTMLElement).closest('input, textarea, vscode-checkbox');
+  const typing = (event.target as HTMLElement).closest('input, textarea');
   if (by === undefined || typing !== null || event.altKey || event.ctrlKey || event.metaKey) return;
   event.preventDefault();
   host.send({ kind: 'step', by });
@@ -111,15 +113,13 @@ for (const button of document.querySelectorAll<HTMLElement>('[data-step]')) {
   });
 }
 
-for (const [id, change] of [
-  ['letters', (on: boolean): Looks => ({ ...looks, letters: on })],
-  ['safe', (on: boolean): Looks => ({ ...looks, palette: on ? 'safe' : 'standard' })],
-] as const) {
-  byId(id).addEventListener('change', (event) => {
-    const on = (event.target as HTMLInputElement).checked;
-    host.send({ kind: 'looks', looks: change(on) });
-  });
-}
+byId('letters').addEventListener('click', () => {
+  host.send({ kind: 'looks', looks: { ...looks, letters: !looks.letters } });
+});
+byId('safe').addEventListener('click', () => {
+  const palette = looks.palette === 'safe' ? 'standard' : 'safe';
+  host.send({ kind: 'looks', looks: { ...looks, palette } });
+});
 
 let width = document.body.clientWidth;
 new ResizeObserver(() => {

@@ -4,6 +4,9 @@ import { byId, drawScene, element } from '../dom.ts';
 import type { BlockView, PlaceView } from '../messages.ts';
 import { sayPlace } from './draw.ts';
 
+/** Height of the names above a system, in pixels. */
+const STAGE_NAMES = 18;
+
 export function drawStrip(block: BlockView, place: PlaceView, go: (place: number) => void): void {
   const strip = byId('strip');
   const source: StripSource = {
@@ -24,7 +27,9 @@ export function drawStrip(block: BlockView, place: PlaceView, go: (place: number
   parts.push(svg);
   if (scene.end <= block.texts.length)
     parts.push(more(`${block.texts.length + 1 - scene.end} more below`));
+  const scrolled = strip.scrollTop;
   strip.replaceChildren(...parts);
+  strip.scrollTop = scrolled;
   strip.setAttribute('aria-valuemax', String(block.texts.length));
   strip.setAttribute('aria-valuenow', String(place.place));
   strip.setAttribute('aria-valuetext', sayPlace(block, place));
@@ -35,7 +40,14 @@ function more(words: string): HTMLElement {
   return element('p', { class: 'more' }, `… ${words}`);
 }
 
-/** Brings the system with the cursor into sight, moving as little as possible. */
+/** Brings the system with the cursor into sight, moving the strip and nothing else, and as little as possible. */
 export function scrollToPlace(): void {
-  document.querySelector('#strip .cursor')?.scrollIntoView({ block: 'nearest' });
+  const strip = byId('strip');
+  const cursor = strip.querySelector('.cursor')?.getBoundingClientRect();
+  if (cursor === undefined) return;
+  const frame = strip.getBoundingClientRect();
+  const above = cursor.top - STAGE_NAMES - frame.top;
+  const below = cursor.bottom - frame.bottom;
+  if (above < 0) strip.scrollTop += above;
+  else if (below > 0) strip.scrollTop += Math.min(below + 6, above);
 }

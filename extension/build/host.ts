@@ -10,8 +10,7 @@ import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node
 import net from 'node:net';
 import os from 'node:os';
 import path from 'node:path';
-import { clearInterval, setInterval } from 'node:timers';
-import { URLSearchParams, fileURLToPath } from 'node:url';
+import { fileURLToPath } from 'node:url';
 
 const PACKAGE = 'code-server';
 const VERSION = '4.139.1';
@@ -25,17 +24,14 @@ const entry = path.join(home, 'node_modules', PACKAGE, 'out', 'node', 'entry.js'
 export class HostError extends Error {}
 
 /** Whether the pinned editor is there and complete. */
-function installed() {
+function installed(): boolean {
   if (!existsSync(stamp) || !existsSync(entry)) return false;
-  return JSON.parse(readFileSync(stamp, 'utf8')).version === VERSION;
+  const { version } = JSON.parse(readFileSync(stamp, 'utf8')) as { version?: unknown };
+  return version === VERSION;
 }
 
-/**
- * Makes the editor available and says on the way what is going on.
- *
- * @param {(line: string) => void} say
- */
-export async function installHost(say) {
+/** Makes the editor available and says on the way what is going on. Rejects with a `HostError`. */
+export async function installHost(say: (line: string) => void): Promise<void> {
   if (installed()) return;
   if (process.platform === 'win32') {
     throw new HostError(
@@ -56,21 +52,19 @@ export async function installHost(say) {
   say(`The embedded editor is there after ${((performance.now() - start) / 1000).toFixed(0)} s.`);
 }
 
-/**
- * @param {string[]} words
- * @param {string} folder
- * @param {(line: string) => void} say
- * @param {string} step
- * @returns {Promise<void>}
- */
-function npm(words, folder, say, step) {
+function npm(
+  words: string[],
+  folder: string,
+  say: (line: string) => void,
+  step: string,
+): Promise<void> {
   return new Promise((resolve, reject) => {
     const start = performance.now();
-    const seconds = () => `${((performance.now() - start) / 1000).toFixed(0)} s`;
+    const seconds = (): string => `${((performance.now() - start) / 1000).toFixed(0)} s`;
     const tick = setInterval(() => say(`… still fetching, step ${step}, ${seconds()}`), 10_000);
     const child = spawn('npm', words, { cwd: folder, stdio: ['ignore', 'ignore', 'pipe'] });
     let errors = '';
-    child.stderr.on('data', (chunk) => (errors += chunk));
+    child.stderr.on('data', (chunk: Buffer) => (errors += chunk.toString()));
     child.on('error', (error) => {
       clearInterval(tick);
       reject(
@@ -87,8 +81,7 @@ function npm(words, folder, say, step) {
   });
 }
 
-/** @param {string} errors */
-function sayFailure(errors) {
+function sayFailure(errors: string): string {
   if (/ENOTFOUND|EAI_AGAIN|ECONNREFUSED|ETIMEDOUT|ENETUNREACH|network/i.test(errors)) {
     return 'The embedded editor could not be fetched: npm’s registry cannot be reached from here. Connect to a network once, or install VS Code so that "code" is on the path.';
   }
@@ -99,13 +92,12 @@ function sayFailure(errors) {
   return `The embedded editor could not be fetched; npm says:\n  ${lines}`;
 }
 
-/** @returns {Promise<number>} */
-function freePort() {
+function freePort(): Promise<number> {
   return new Promise((resolve, reject) => {
     const server = net.createServer();
     server.on('error', reject);
     server.listen(0, '127.0.0.1', () => {
-      const { port } = /** @type {net.AddressInfo} */ (server.address());
+      const { port } = server.address() as net.AddressInfo;
       server.close(() => resolve(port));
     });
   });
@@ -119,24 +111,32 @@ const SETTINGS = {
   'telemetry.telemetryLevel': 'off',
   'chat.disableAIFeatures': true,
   'window.commandCenter': false,
+  'window.autoDetectColorScheme': false,
+  'window.autoDetectHighContrast': false,
 };
 
-/**
- * @typedef {object} Host
- * @property {string} url Address at which the workspace is open with the extension loaded.
- * @property {(file?: string) => string} urlFor The same with a file of the workspace opened.
- * @property {string} log What the server printed goes here.
- * @property {() => Promise<void>} stop
- */
+export interface Host {
+  /** Address at which the workspace is open with the extension loaded, and a file of it if one is named. */
+  urlFor(file?: string): string;
+  stop(): Promise<void>;
+}
 
-/**
- * Serves `workspace` with this checkout's extension (as built in `dist/`) on 127.0.0.1.
- *
- * @param {{ workspace: string, data: string, settings?: Record<string, unknown>, extension?: string, port?: number }} options
- *   `data`: folder for the editor's own files; a kept one remembers the layout.
- * @returns {Promise<Host>}
- */
-export async function startHost({ workspace, data, settings = {}, extension = root, port }) {
+export interface HostOptions {
+  readonly workspace: string;
+  /** Folder for the editor's own files; one that is kept remembers the layout. */
+  readonly data: string;
+  /** Settings of the person, on top of quiet ones. */
+  readonly settings?: Readonly<Record<string, unknown>>;
+  readonly port?: number;
+}
+
+/** Serves the workspace with this checkout's extension, as built in `dist/`, on 127.0.0.1. */
+export async function startHost({
+  workspace,
+  data,
+  settings = {},
+  port,
+}: HostOptions): Promise<Host> {
   const chosen = port ?? (await freePort());
   const userData = path.join(data, 'user-data');
   const settingsFile = path.join(userData, 'User', 'settings.json');
@@ -163,15 +163,20 @@ export async function startHost({ workspace, data, settings = {}, extension = ro
     },
   );
   let printed = '';
-  const note = (/** @type {Buffer} */ chunk) => {
+  const note = (chunk: Buffer): void => {
     printed += chunk.toString();
     writeFileSync(log, printed);
   };
   child.stdout.on('data', note);
   child.stderr.on('data', note);
   let over = false;
-  const ended = new Promise((resolve) => child.on('close', () => resolve((over = true))));
-  const stop = async () => {
+  const ended = new Promise<void>((resolve) => {
+    child.on('close', () => {
+      over = true;
+      resolve();
+    });
+  });
+  const stop = async (): Promise<void> => {
     if (!over && child.pid !== undefined) {
       try {
         process.kill(-child.pid, 'SIGTERM');
@@ -188,21 +193,17 @@ export async function startHost({ workspace, data, settings = {}, extension = ro
       `The embedded editor does not start; its last words:\n  ${printed.trim().split('\n').slice(-5).join('\n  ')}`,
     );
   }
-  const urlFor = (/** @type {string | undefined} */ file) => {
-    const payload = [['extensionDevelopmentPath', `vscode-remote://${authority}${extension}`]];
+  const urlFor = (file?: string): string => {
+    const payload = [['extensionDevelopmentPath', `vscode-remote://${authority}${root}`]];
     if (file !== undefined)
       payload.push(['openFile', `vscode-remote://${authority}${path.join(workspace, file)}`]);
     const query = new URLSearchParams({ folder: workspace, payload: JSON.stringify(payload) });
-    return `http://${authority}/?${query}`;
+    return `http://${authority}/?${query.toString()}`;
   };
-  return { url: urlFor(), urlFor, log, stop };
+  return { urlFor, stop };
 }
 
-/**
- * @param {string} address
- * @param {() => boolean} over
- */
-async function answers(address, over) {
+async function answers(address: string, over: () => boolean): Promise<boolean> {
   for (let tries = 0; tries < 300 && !over(); tries++) {
     try {
       if ((await fetch(address)).ok) return true;
@@ -215,7 +216,7 @@ async function answers(address, over) {
 }
 
 /** A folder of its own below the machine's temporary one. */
-export function scratchFolder(/** @type {string} */ name) {
+export function scratchFolder(name: string): string {
   const folder = path.join(
     os.tmpdir(),
     `turnlore-${name}-${process.pid}-${Date.now().toString(36)}`,

@@ -1,0 +1,193 @@
+/**
+ * A desk: the real editor with this extension in a real browser, a workspace of its own, and the
+ * hands to use it. What tests ask it is what a person would see.
+ */
+import { cpSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import {
+  chromium,
+  type Browser,
+  type BrowserContext,
+  type Frame,
+  type Page,
+} from 'playwright-core';
+import { scratchFolder, startHost, type Host } from '../../../extension/build/host.ts';
+import { BROWSER_FLAGS, findBrowser } from './browser.ts';
+
+export interface DeskOptions {
+  /** Files of the workspace by name. */
+  readonly files?: Readonly<Record<string, string>>;
+  /** Folder whose files are copied into the workspace. */
+  readonly samples?: string;
+  /** The file opened first. */
+  readonly open: string;
+  readonly settings?: Readonly<Record<string, unknown>>;
+  readonly size?: { readonly width: number; readonly height: number };
+}
+
+export const THEMES = {
+  dark: 'Dark Modern',
+  light: 'Light Modern',
+  'high contrast dark': 'Dark High Contrast',
+  'high contrast light': 'Light High Contrast',
+} as const;
+
+export class Desk {
+  readonly page: Page;
+  readonly workspace: string;
+  /** What the browser's console called an error; the editor's own noise left out. */
+  readonly errors: string[] = [];
+  private readonly browser: Browser;
+  private readonly context: BrowserContext;
+  private readonly host: Host;
+  private readonly data: string;
+
+  private constructor(parts: {
+    page: Page;
+    browser: Browser;
+    context: BrowserContext;
+    host: Host;
+    data: string;
+    workspace: string;
+  }) {
+    this.page = parts.page;
+    this.browser = parts.browser;
+    this.context = parts.context;
+    this.host = parts.host;
+    this.data = parts.data;
+    this.workspace = parts.workspace;
+    this.page.on('console', (message) => {
+      const from = message.location().url;
+      if (message.type() === 'error' && from.includes('/dist/')) this.errors.push(message.text());
+    });
+    this.page.on('pageerror', (error) => {
+      if (error.stack?.includes('/dist/webview/') === true) this.errors.push(error.message);
+    });
+  }
+
+  static async open(options: DeskOptions): Promise<Desk> {
+    const data = scratchFolder('desk');
+    const workspace = path.join(data, 'workspace');
+    mkdirSync(workspace);
+    if (options.samples !== undefined) cpSync(options.samples, workspace, { recursive: true });
+    for (const [name, text] of Object.entries(options.files ?? {})) {
+      writeFileSync(path.join(workspace, name), text);
+    }
+    const host = await startHost({
+      workspace,
+      data,
+      ...(options.settings && { settings: options.settings }),
+    });
+    const browser = await chromium.launch({
+      executablePath: findBrowser(() => undefined),
+      args: BROWSER_FLAGS,
+    });
+    const context = await browser.newContext({
+      viewport: options.size ?? { width: 1400, height: 900 },
+    });
+    await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+    const page = await context.newPage();
+    const desk = new Desk({ page, browser, context, host, data, workspace });
+    await page.goto(host.urlFor(options.open));
+    await desk.ready();
+    return desk;
+  }
+
+  /** Waits until the file is in the editor and the extension has looked at it. */
+  async ready(): Promise<void> {
+    await this.page.waitForSelector('.monaco-editor .view-line');
+    await this.status().waitFor();
+  }
+
+  async reload(): Promise<void> {
+    await this.page.reload();
+    await this.ready();
+  }
+
+  status(): ReturnType<Page['locator']> {
+    return this.page.locator('[id="turnlore.turnlore.goals"]');
+  }
+
+  /** The frame of a view, once its script has run. */
+  async view(name: 'cube' | 'tutor'): Promise<Frame> {
+    for (let tries = 0; tries < 400; tries++) {
+      for (const frame of this.page.frames()) {
+        const found = await frame.$(`body[data-view="${name}"][data-loaded]`).catch(() => null);
+        if (found !== null) return frame;
+      }
+      await this.page.waitForTimeout(100);
+    }
+    throw new Error(`the ${name} view does not come up`);
+  }
+
+  /** Runs a command by its whole title, as in `Turnlore: One Turn Back`. */
+  async run(title: string): Promise<void> {
+    await this.page.keyboard.press('F1');
+    const input = this.page.locator('.quick-input-widget input');
+    await input.fill(`>${title}`);
+    const first = this.page.locator('.quick-input-list .monaco-list-row').first();
+    await first.filter({ hasText: title.split(': ').at(-1) ?? title }).waitFor();
+    await this.page.keyboard.press('Enter');
+  }
+
+  /** Chooses a colour theme by its name in the picker. */
+  async theme(name: string): Promise<void> {
+    await this.page.keyboard.press('Control+k');
+    await this.page.keyboard.press('Control+t');
+    await this.page.locator('.quick-input-widget input').fill(name);
+    await this.page
+      .locator('.quick-input-list .monaco-list-row')
+      .first()
+      .filter({ hasText: name })
+      .waitFor();
+    await this.page.waitForTimeout(400);
+    await this.page.keyboard.press('Enter');
+    await this.page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
+  }
+
+  /** Puts the keyboard into the text and the cursor at a line and column, both from 1. */
+  async cursorTo(line: number, column: number): Promise<void> {
+    await this.page
+      .locator('.monaco-editor .view-lines')
+      .first()
+      .click({ position: { x: 5, y: 5 } });
+    await this.page.keyboard.press('Control+g');
+    const input = this.page.locator('.quick-input-widget input');
+    await input.fill(`:${line}:${column}`);
+    await this.page.waitForTimeout(150);
+    await this.page.keyboard.press('Enter');
+    await this.page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
+  }
+
+  /** Line and column of the cursor as the editor's status bar says. */
+  async cursor(): Promise<{ line: number; column: number }> {
+    const words = await this.page.locator('[id="status.editor.selection"]').innerText();
+    const [line, column] = words.match(/\d+/g)?.map(Number) ?? [];
+    return { line, column };
+  }
+
+  /** The lines of the text that are in sight, with ordinary spaces. */
+  async lines(): Promise<string[]> {
+    const lines = await this.page.locator('.monaco-editor .view-line').evaluateAll((elements) =>
+      elements
+        .map((element) => ({ top: element.getBoundingClientRect().top, text: element.textContent }))
+        .sort((a, b) => a.top - b.top)
+        .map(({ text }) => text),
+    );
+    return lines.map((line) => line.replaceAll('\u00a0', ' '));
+  }
+
+  /** What the Problems panel lists: message and place. */
+  async problems(): Promise<string[]> {
+    return this.page
+      .locator('.markers-panel .monaco-list-row')
+      .evaluateAll((rows) => rows.map((row) => row.getAttribute('aria-label') ?? ''));
+  }
+
+  async close(): Promise<void> {
+    await this.context.close();
+    await this.browser.close();
+    await this.host.stop();
+    rmSync(this.data, { recursive: true, force: true, maxRetries: 3 });
+  }
+}
