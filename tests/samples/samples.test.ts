@@ -14,6 +14,7 @@ const FOLDER = fileURLToPath(new URL('../../media/samples', import.meta.url));
 
 /** Findings that are shown, as `severity code line`; none for a file that is right throughout. */
 const FOUND: Readonly<Record<string, readonly string[]>> = {
+  'broken-cross': ['error goal-broken 16'],
   'cross-sides': [
     'warning cross-not-aligned 6',
     'information base-assumed 14',
@@ -30,7 +31,6 @@ const FOUND: Readonly<Record<string, readonly string[]>> = {
     'error state-impossible 29',
   ],
   'last-turn': ['warning last-turn-missing 29'],
-  'missing-prime': ['error goal-broken 16'],
   'no-scramble': ['information start-assumed 6'],
   'odd-habits': [
     'warning unknown-key 6',
@@ -97,7 +97,7 @@ describe('a sample', () => {
     ['tuesday-table', [true, true]],
     ['two-layers-done', [true]],
     ['last-turn', [false]],
-    ['missing-prime', [false]],
+    ['broken-cross', [false]],
     ['stage-not-reached', [false]],
   ])('%s: its solves end solved or not as they say: %j', (name, solved) => {
     const solves = analysed(name).blocks.filter(({ kind }) => kind === 'solve');
@@ -114,14 +114,14 @@ describe('a sample', () => {
 });
 
 describe('what the texts say in so many words', () => {
-  test('missing-prime: writing the prime that its note names makes it right', () => {
-    const mended = textOf('missing-prime').replace("y R U' R  ", "y R U' R' ");
+  test('broken-cross: writing the prime that its note names makes it right', () => {
+    const mended = textOf('broken-cross').replace("y R U' R  ", "y R U' R' ");
     const [solve] = analyse(mended, {}).blocks;
     expect(solve.solved).toBe(true);
   });
 
-  test('missing-prime: the finding names the piece, and its fix writes just that prime', () => {
-    const [finding] = analysed('missing-prime').findings.filter(
+  test('broken-cross: the finding names the piece, and its fix writes just that prime', () => {
+    const [finding] = analysed('broken-cross').findings.filter(
       ({ code }) => code === 'goal-broken',
     );
     expect(finding.goal).toBe('cross');

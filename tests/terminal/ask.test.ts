@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { ask } from '../../extension/terminal/json.ts';
 import { SAMPLES, turnlore, turnloreJson } from './turnlore.ts';
 
-const BROKEN = `${SAMPLES}/missing-prime.moves`;
+const BROKEN = `${SAMPLES}/broken-cross.moves`;
 
 function asked(...words: string[]) {
   return turnloreJson(ask, ['ask', ...words]).json.answers;
@@ -56,9 +56,7 @@ describe('a dialogue', () => {
       'where is the white-red edge?',
       'and the green one?',
     );
-    const pieces = answers.map(
-      ({ facts }) => facts.find(({ kind }) => kind === 'piece')?.piece,
-    );
+    const pieces = answers.map(({ facts }) => facts.find(({ kind }) => kind === 'piece')?.piece);
     expect(pieces).toEqual([
       ['white', 'red'],
       ['white', 'green'],

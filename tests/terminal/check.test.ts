@@ -63,7 +63,7 @@ describe('what it reports of a solve', () => {
   });
 
   test('a lasting break has the turn that opened it and null for its return', () => {
-    const { json } = turnloreJson(check, ['check', `${SAMPLES}/missing-prime.moves`]);
+    const { json } = turnloreJson(check, ['check', `${SAMPLES}/broken-cross.moves`]);
     const lasting = json.files[0].solves[0].breaks.filter(({ kind }) => kind === 'lasting');
     expect(lasting).toMatchObject([
       {
@@ -147,7 +147,7 @@ describe('exit status', () => {
     ['first-solve', 0],
     ['last-turn', 0],
     ['no-scramble', 0],
-    ['missing-prime', 1],
+    ['broken-cross', 1],
     ['impossible', 1],
   ])('of %s.moves: %i', (sample, status) => {
     expect(turnlore(['check', `${SAMPLES}/${sample}.moves`]).status).toBe(status);
@@ -230,7 +230,7 @@ describe('what it reads', () => {
 
 describe('as text', () => {
   test('a finding shows its line with a mark below the place', () => {
-    const { out } = turnlore(['check', `${SAMPLES}/missing-prime.moves`]);
+    const { out } = turnlore(['check', `${SAMPLES}/broken-cross.moves`]);
     expect(out).toContain("     16 │   y R U' R                 // white-red-green corner");
     expect(out).toContain('        │     ^\n');
     expect(out).toContain(
@@ -252,7 +252,7 @@ describe('as text', () => {
   });
 
   test('it has no colours unless they are asked for, and they change nothing but colours', () => {
-    const file = `${SAMPLES}/missing-prime.moves`;
+    const file = `${SAMPLES}/broken-cross.moves`;
     const plain = turnlore(['check', file]).out;
     const forced = turnlore(['check', file], { env: { FORCE_COLOR: '3' } }).out;
     expect(plain).not.toContain('\u001b');
