@@ -55,10 +55,8 @@ export function dropTwoPhaseTables(): void {
 }
 
 export function tableBytes(tables: TwoPhaseTables): number {
-  return Object.values(tables).reduce(
-    (sum: number, table: Uint8Array | Uint16Array) => sum + table.byteLength,
-    0,
-  );
+  const all = Object.values(tables) as (Uint8Array | Uint16Array)[];
+  return all.reduce((sum, table) => sum + table.byteLength, 0);
 }
 
 function* buildTables(): Search<TwoPhaseTables> {

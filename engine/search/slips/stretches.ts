@@ -20,13 +20,7 @@ const ROTATIONS = Array.from({ length: TURNS }, (_, turn) => turn).filter(isRota
 export function* stretchesThatSolve(course: SlipCourse): Search<SlipEdit[][]> {
   const { turns, before } = course;
   const found: SlipEdit[][] = [];
-  const variants = [
-    ...PLANES.map((plane) => ({
-      kind: 'mirrored-stretch' as SlipKind,
-      states: prefixes(mirrorTurns(turns, plane)),
-      turns: (own: readonly Turn[]) => mirrorTurns(own, plane),
-    })),
-  ];
+  const mirrors = PLANES.map((plane) => ({ plane, states: prefixes(mirrorTurns(turns, plane)) }));
   const back = before.map(invertState);
   let nodes = 0;
   let reported = 0;
@@ -36,11 +30,15 @@ export function* stretchesThatSolve(course: SlipCourse): Search<SlipEdit[][]> {
       const replace = (kind: SlipKind, weight: number, meant: readonly Turn[]): void => {
         found.push([{ index: first, remove: length, turns: meant, kind, weight }]);
       };
-      for (const variant of variants) {
+      for (const { plane, states } of mirrors) {
         nodes++;
-        const stretch = compose(invertState(variant.states[first]), variant.states[end]);
+        const stretch = compose(invertState(states[first]), states[end]);
         if (!course.isSolvedBy(compose(before[first], stretch), end)) continue;
-        replace(variant.kind, 0.3 + length / 200, variant.turns(turns.slice(first, end)));
+        replace(
+          'mirrored-stretch',
+          0.3 + length / 200,
+          mirrorTurns(turns.slice(first, end), plane),
+        );
       }
       const written = compose(back[first], before[end]);
       nodes += 1 + ROTATIONS.length;
