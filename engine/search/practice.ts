@@ -3,8 +3,11 @@
  * random, random-state scrambles as WCA Regulation 4b3 wants them, and scrambles that lead to a
  * given state.
  */
+import { ALL_PIECES, piecesWith } from '../cube/piece.ts';
 import { SOLVED, applyTurn, held, sameArrangement, type State } from '../cube/state.ts';
 import { FACE_TURNS, type Turn } from '../cube/turn.ts';
+import { OPPOSITE } from '../cube/vocabulary.ts';
+import { lastLayerCase, type LastLayerCase } from '../goals/cases.ts';
 import type { Goal } from '../goals/goal.ts';
 import { invertTurns } from '../notation/transform.ts';
 import { patternsOfAll } from './pattern.ts';
@@ -51,6 +54,41 @@ export function* makePractice(
     result.push({ state, scramble: yield* scrambleTo(state) });
   }
   return result;
+}
+
+/** Cases of the last layer that come up once in a thousand draws are still found. */
+const MOST_DRAWS = 20_000;
+
+/**
+ * States whose last layer is a case that `wanted` accepts, each such state equally likely; everything
+ * below is home. `turned`: only states with all top pieces turned right (for permutation cases).
+ */
+export function caseStates(
+  base: number,
+  turned: boolean,
+  wanted: (own: LastLayerCase) => boolean,
+): StateSource {
+  const top = OPPOSITE[base];
+  const pieces = piecesWith(top);
+  const draw = practiceStates([
+    {
+      name: 'last layer',
+      conditions: [
+        { kind: 'placed', pieces: ALL_PIECES & ~pieces },
+        ...(turned ? [{ kind: 'facing', pieces, colour: top } as const] : []),
+      ],
+      upTo: undefined,
+      parts: [],
+    },
+  ]);
+  return (random) => {
+    for (let draws = 0; draws < MOST_DRAWS; draws++) {
+      const state = draw(random);
+      const own = state && lastLayerCase(state, base);
+      if (own && wanted(own)) return state;
+    }
+    return undefined;
+  };
 }
 
 /** A random-state scramble: all states that need at least two turns, each equally likely (4b3). */

@@ -2,9 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { FIRST_CORNER, whereIs } from '../../engine/cube/piece.ts';
 import { sumProblems } from '../../engine/cube/possible.ts';
 import { SOLVED, applyTurns, sameState, type State } from '../../engine/cube/state.ts';
+import { lastLayerCase } from '../../engine/goals/cases.ts';
 import { goalHolds } from '../../engine/goals/judge.ts';
 import { METHODS, goalsFor } from '../../engine/goals/methods.ts';
 import {
+  caseStates,
   goalsBefore,
   makePractice,
   practiceStates,
@@ -149,5 +151,24 @@ describe('practice states', () => {
     const { state, scramble } = complete(randomScramble(random));
     expect(sameState(applyTurns(SOLVED, scramble), state)).toBe(true);
     expect(scramble.length).toBeGreaterThanOrEqual(2);
+  });
+});
+
+describe('practice of particular cases', () => {
+  test('only the case asked for, as often as its states are many', () => {
+    const draw = caseStates(5, true, (own) => own.permutation?.letter === 'H');
+    const random = makeRandom(21);
+    const seen = new Set<string>();
+    for (let i = 0; i < 60; i++) {
+      const state = draw(random);
+      if (!state) throw new Error('none drawn');
+      expect(lastLayerCase(state, 5)?.permutation?.letter).toBe('H');
+      seen.add(arrangement(state));
+    }
+    // H has four states, one for each turn of the top.
+    expect(seen.size).toBe(4);
+    const line = caseStates(5, false, (own) => own.orientation.edges === 'line');
+    const state = line(random);
+    expect(state && lastLayerCase(state, 5)?.orientation.edges).toBe('line');
   });
 });

@@ -26,7 +26,8 @@ export interface Slip {
 }
 
 export interface SlipResult {
-  readonly kind: 'already-solved' | 'slips' | 'none';
+  /** `too-long`: more than 1,000 turns; nothing was tried. */
+  readonly kind: 'already-solved' | 'slips' | 'none' | 'too-long';
   /** The best, at most `most`. */
   readonly slips: readonly Slip[];
   /** How many there are in all. */
@@ -43,6 +44,9 @@ export interface SlipOptions {
 }
 
 const MOST = 5;
+/** Edits of more turns would fill the memory, and explain nothing any more. */
+const MOST_TURNS = 1_000;
+const NOTHING = { slips: [], count: 0, pairs: false } as const;
 const PAIR_WEIGHT = 0.5;
 
 /**
@@ -55,8 +59,9 @@ export function* findSlips(
   turns: readonly Turn[],
   options: SlipOptions = {},
 ): Search<SlipResult> {
+  if (turns.length > MOST_TURNS) return { kind: 'too-long', ...NOTHING };
   const course = new SlipCourse(start, turns);
-  if (isSolved(course.end)) return { kind: 'already-solved', slips: [], count: 0, pairs: false };
+  if (isSolved(course.end)) return { kind: 'already-solved', ...NOTHING };
   const edits = singleEdits(turns);
   const simple = yield* singlesThatSolve(course, edits);
   simple.push(...(yield* stretchesThatSolve(course)));
@@ -91,10 +96,11 @@ export function* findStageSlips(
   kept: readonly Goal[],
   options: SlipOptions = {},
 ): Search<SlipResult> {
+  if (turns.length > MOST_TURNS) return { kind: 'too-long', ...NOTHING };
   const course = new SlipCourse(start, turns);
   const goals = [goal, ...kept];
   const holds = (state: State): boolean => goals.every((own) => goalHolds(own, state));
-  if (holds(course.end)) return { kind: 'already-solved', slips: [], count: 0, pairs: false };
+  if (holds(course.end)) return { kind: 'already-solved', ...NOTHING };
   const rests = course.before.map((_, place) => course.rest(place));
   const found: SlipEdit[][] = [];
   const edits = singleEdits(turns);

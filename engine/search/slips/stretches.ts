@@ -12,6 +12,8 @@ import type { SlipEdit, SlipKind } from './edits.ts';
 
 /** Shorter stretches are single edits under another name. */
 const SHORTEST = 3;
+/** A stage at most; longer ones would cost the square of the turns. */
+const LONGEST = 60;
 const LONGEST_REPEAT = 12;
 
 const ROTATIONS = Array.from({ length: TURNS }, (_, turn) => turn).filter(isRotation);
@@ -25,7 +27,7 @@ export function* stretchesThatSolve(course: SlipCourse): Search<SlipEdit[][]> {
   let nodes = 0;
   let reported = 0;
   for (let first = 0; first < turns.length; first++) {
-    for (let end = first + SHORTEST; end <= turns.length; end++) {
+    for (let end = first + SHORTEST; end <= Math.min(turns.length, first + LONGEST); end++) {
       const length = end - first;
       const replace = (kind: SlipKind, weight: number, meant: readonly Turn[]): void => {
         found.push([{ index: first, remove: length, turns: meant, kind, weight }]);

@@ -106,6 +106,11 @@ describe('a slip of writing is found and named', () => {
     expect(places).toContain(4);
   });
 
+  test('more than 1,000 turns are not searched', () => {
+    const long = Array.from({ length: 1001 }, () => turnsOf('R')[0]);
+    expect(complete(findSlips(SOLVED, long)).kind).toBe('too-long');
+  });
+
   test('a solve that ends solved has no slip', () => {
     expect(complete(findSlips(startOf(turnsOf(MADE)), turnsOf(MADE))).kind).toBe('already-solved');
   });
