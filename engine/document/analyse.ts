@@ -13,7 +13,7 @@
 import type { Position, Range } from '../cube/place.ts';
 import { NO_TURNS, countTurns, type Counts } from '../notation/count.ts';
 import type { Analysis, AnalysisOptions, Block } from './analysis.ts';
-import { DEFAULT_SEVERITY, type Finding, type Fix } from './finding.ts';
+import { DEFAULT_SEVERITY, type Finding, type Fix, type Severity } from './finding.ts';
 import { judgeBlock, type JudgedBlock } from './judge-block.ts';
 import { textOfTurn } from './judged.ts';
 import { makeNames, namedSequences, nameFindings, namesIn, type NamedSequence } from './names.ts';
@@ -26,17 +26,28 @@ import {
   type BlockTree,
   type DocumentTree,
 } from './read/index.ts';
+import { placeOfLine, type Script } from './script.ts';
 import { sayFinding, sayRelated } from './sentences.ts';
 import { DEFAULT_SETTINGS, readSettings, type Settings } from './settings.ts';
 
 /** Turns that a whole text may execute before blocks are done by powers. */
 const TEXT_LIMIT = 400_000;
 
-interface Kept {
-  readonly blocks: ReadonlyMap<string, JudgedBlock>;
-}
+/** Findings that are said; a text with more is told how many. */
+export const MOST_FINDINGS = 300;
 
 /** What an analysis hands on to the next one; kept apart from its public face. */
+interface Kept {
+  readonly environment: string;
+  readonly names: string;
+  readonly blocks: ReadonlyMap<string, KeptBlock>;
+}
+
+interface KeptBlock {
+  readonly result: JudgedBlock;
+  readonly usesNames: boolean;
+}
+
 const KEPT = new WeakMap<Analysis, Kept>();
 
 export function analyse(
@@ -47,54 +58,90 @@ export function analyse(
   const imports = readImports(text, options);
   const tree = readDocument(text, imports.stageNames);
   const { header, blocks } = cutBlocks(tree);
-  const isInBlock = (line: number): boolean =>
-    blocks.some((block) => line >= block.first && line < block.end);
-  const outside = header.filter((line) => !isInBlock(line));
   const fileWide = readSettings(tree, header, imports.settings, Infinity, 0);
   const names = makeNames(namedSequences(tree, blocks, false), imports.sequences);
   const environment = [
-    JSON.stringify(options.holding ?? null),
+    String(options.holding),
     imports.text,
     ...header.map((line) => tree.lines[line].text),
   ].join('\n');
 
-  const budget = { left: TEXT_LIMIT };
   const before = previous && KEPT.get(previous);
-  const kept = new Map<string, JudgedBlock>();
+  const isSame = before?.environment === environment;
+  const sameNames = before?.names === names.text;
+  const budget = { left: TEXT_LIMIT };
+  const kept = new Map<string, KeptBlock>();
   const done = blocks.map((block) => {
-    const key = `${environment}\n\n${names.textOf(namesUsed(tree, block))}\n\n${blockKey(tree, block)}`;
-    const reused = budget.left > 0 ? before?.blocks.get(key) : undefined;
-    const result =
-      reused ?? judgeBlock({ tree, block, inherited: fileWide.settings, names, budget });
-    if (reused) budget.left = Math.max(0, budget.left - reused.judged.course.length);
-    kept.set(key, result);
+    const key = blockKey(tree, block);
+    const old = isSame && budget.left > 0 ? before.blocks.get(key) : undefined;
+    const usesNames = old?.usesNames ?? namesUsed(tree, block);
+    let result: JudgedBlock;
+    if (old !== undefined && (sameNames || !usesNames)) {
+      ({ result } = old);
+      budget.left = Math.max(0, budget.left - result.judged.course.length);
+    } else {
+      result = judgeBlock({ tree, block, inherited: fileWide.settings, names, budget });
+    }
+    kept.set(key, { result, usesNames });
     return { result, line: block.first };
   });
 
+  const firstBlock = blocks.length > 0 ? blocks[0].first : Infinity;
   const raw = [
     ...imports.findings.map((finding) => ({ finding, line: 0 })),
-    ...(outside.length > 0
-      ? fileWide.findings
-          .filter(({ range }) => outside.includes(range.start.line))
-          .map((finding) => ({ finding, line: 0 }))
-      : []),
+    ...fileWide.findings
+      .filter(({ range }) => range.start.line < firstBlock)
+      .map((finding) => ({ finding, line: 0 })),
     ...nameFindings(tree, names).map((finding) => ({ finding, line: 0 })),
     ...done.flatMap(({ result, line }) =>
       allFindings(result).map((finding) => ({ finding, line })),
     ),
   ];
-  const findings = raw
-    .map(({ finding, line }) => placeFinding(finding, line, options))
-    .sort((a, b) => compare(a.range.start, b.range.start) || compare(a.range.end, b.range.end));
+  const { findings, more } = sayFindings(raw, options);
   const placed = done.map(({ result, line }) => placeBlock(result, line));
   const analysis: Analysis = {
     lines: tree.lines.map((line) => line.text),
     blocks: placed,
     findings,
+    more,
     blockAt: (position) => blockAt(placed, position),
   };
-  KEPT.set(analysis, { blocks: kept });
+  KEPT.set(analysis, { environment, names: names.text, blocks: kept });
   return analysis;
+}
+
+interface PlacedFinding {
+  readonly finding: RawFinding;
+  /** First line of the block that it counts from. */
+  readonly line: number;
+}
+
+/** Puts findings in order and says as many as are shown. */
+function sayFindings(
+  raw: readonly PlacedFinding[],
+  options: AnalysisOptions,
+): Pick<Analysis, 'findings' | 'more'> {
+  const ordered = raw.toSorted(
+    (a, b) =>
+      a.line + a.finding.range.start.line - b.line - b.finding.range.start.line ||
+      a.finding.range.start.character - b.finding.range.start.character ||
+      compare(a.finding.range.end, b.finding.range.end),
+  );
+  const findings: Finding[] = [];
+  const more: Record<Severity, number> = { error: 0, warning: 0, information: 0, off: 0 };
+  const room = { shown: MOST_FINDINGS, off: MOST_FINDINGS };
+  for (const { finding, line } of ordered) {
+    const severity = severityOf(finding, options);
+    const sort = severity === 'off' ? 'off' : 'shown';
+    if (room[sort] > 0) findings.push(placeFinding(finding, line, severity));
+    else more[severity]++;
+    room[sort]--;
+  }
+  return { findings, more };
+}
+
+function severityOf({ args, severity }: RawFinding, { severities }: AnalysisOptions): Severity {
+  return severities?.[args.code] ?? severity ?? DEFAULT_SEVERITY[args.code];
 }
 
 function blockKey(tree: DocumentTree, block: BlockTree): string {
@@ -103,14 +150,13 @@ function blockKey(tree: DocumentTree, block: BlockTree): string {
   return texts.join('\n');
 }
 
-function namesUsed(tree: DocumentTree, block: BlockTree): string[] {
-  const found = new Set<string>();
+function namesUsed(tree: DocumentTree, block: BlockTree): boolean {
   for (let line = block.first; line < block.end; line++) {
     const { content } = tree.lines[line];
-    const body = 'body' in content ? content.body : content.kind === 'turns' ? content : undefined;
-    if (body?.kind === 'turns') for (const name of namesIn(body.turns.items)) found.add(name);
+    const body = content.kind === 'turns' ? content : 'body' in content ? content.body : undefined;
+    if (body?.kind === 'turns' && namesIn(body.turns.items).length > 0) return true;
   }
-  return [...found];
+  return false;
 }
 
 interface Imports {
@@ -193,7 +239,7 @@ function shift(range: Range, by: number): Range {
   };
 }
 
-function placeFinding(raw: RawFinding, firstLine: number, options: AnalysisOptions): Finding {
+function placeFinding(raw: RawFinding, firstLine: number, severity: Severity): Finding {
   const { args } = raw;
   const fixes: Fix[] = (raw.fixes ?? []).map((fix) => ({
     title: fix.title,
@@ -204,7 +250,7 @@ function placeFinding(raw: RawFinding, firstLine: number, options: AnalysisOptio
   }));
   return {
     code: args.code,
-    severity: options.severities?.[args.code] ?? raw.severity ?? DEFAULT_SEVERITY[args.code],
+    severity,
     message: sayFinding(args, firstLine),
     range: shift(raw.range, firstLine),
     ...('goal' in args ? { goal: args.goal } : {}),
@@ -270,20 +316,11 @@ function placeBlock(block: JudgedBlock, firstLine: number): Block {
 }
 
 /** Turns stand in the order of their lines; on the line itself each says when it is done. */
-function placeAt(
-  { lines, dues }: JudgedBlock['judged']['script'],
-  line: number,
-  character: number,
-): number {
-  let low = 0;
-  let high = lines.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (lines[middle] < line) low = middle + 1;
-    else high = middle;
-  }
-  while (low < lines.length && lines[low] === line && dues[low] <= character) low++;
-  return low;
+function placeAt(script: Script, line: number, character: number): number {
+  const { lines, dues } = script;
+  let place = placeOfLine(script, line);
+  while (place < lines.length && lines[place] === line && dues[place] <= character) place++;
+  return place;
 }
 
 function blockAt(blocks: readonly Block[], position: Position): Block | undefined {

@@ -8,7 +8,7 @@ import type { State } from '../cube/state.ts';
 import type { Course } from '../goals/course.ts';
 import type { Counts } from '../notation/count.ts';
 import type { Timeline } from '../goals/timeline-types.ts';
-import type { Finding } from './finding.ts';
+import type { Finding, Severity } from './finding.ts';
 
 export type { Counts };
 
@@ -61,8 +61,10 @@ export interface Block {
 export interface Analysis {
   readonly lines: readonly string[];
   readonly blocks: readonly Block[];
-  /** All findings in the order of the text, those that are off included. */
+  /** In the order of the text, those that are off included; of either sort at most `MOST_FINDINGS`. */
   readonly findings: readonly Finding[];
+  /** How many there are beyond these, by severity. */
+  readonly more: Readonly<Record<Severity, number>>;
   /** The block, or innermost aside, that holds a position. */
   blockAt(position: Position): Block | undefined;
 }

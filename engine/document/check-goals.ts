@@ -2,11 +2,12 @@
  * Findings about stage goals: which is not reached, which breaks and at which turn, and what follows
  * from what. One fault has one code; what merely follows from an earlier fault is a note to it.
  */
-import { setOf, type PieceSet } from '../cube/piece.ts';
+import { setOf, type Piece, type PieceSet } from '../cube/piece.ts';
 import { printTurn } from '../cube/turn.ts';
 import { makeCourse, type Course } from '../goals/course.ts';
 import { crossAlignment, lastTurnMissing } from '../goals/cross-alignment.ts';
 import { goalHolds, goalMissing } from '../goals/judge.ts';
+import { piecesToName } from '../goals/moved.ts';
 import { restoringChange, type RestoringChange } from '../goals/restore.ts';
 import type { Break } from '../goals/timeline-types.ts';
 import {
@@ -21,7 +22,7 @@ import {
   turnRef,
   type Judged,
 } from './judged.ts';
-import type { RawFinding, RawFix } from './raw-finding.ts';
+import type { RawFinding, RawFix, StrayPiece } from './raw-finding.ts';
 import type { TextStage } from './stages.ts';
 
 /** Turns of a stage that are searched for a restoring change. */
@@ -54,21 +55,28 @@ class GoalChecker {
     for (const found of judged.timeline.breaks) {
       if (found.turn < judged.ownFrom || found.part || found.kind === 'open') continue;
       const goal = judged.goals[found.goal].name;
+      const named = piecesToName(
+        judged.course,
+        judged.timeline.judged[found.goal],
+        found.turn,
+        found.pieces,
+      );
       const common = {
         goal,
         base: judged.base,
-        pieces: straysAt(judged, found.turn + 1, setOf(found.pieces)),
         turn: turnRef(judged, found.turn),
       };
       const range = rangeOfTurn(judged, found.turn);
       if (found.kind === 'lasting') {
         this.fault ??= { break: found, mended: this.mend(found) };
-        if (this.fault.break === found) this.findings.push(this.broken(found, common, range));
+        if (this.fault.break === found)
+          this.findings.push(this.broken(found, { ...common, ...this.lost(found, named) }, range));
       } else if (found.restoredAt !== undefined && !(found.kind === 'carried' && found.wanted)) {
         const restored = turnRef(judged, found.restoredAt);
         this.findings.push({
           args: {
             code: found.kind === 'carried' ? 'goal-carried' : 'goal-passing',
+            moved: named,
             ...common,
             restored,
           },
@@ -84,11 +92,19 @@ class GoalChecker {
     }
   }
 
+  lost(
+    found: Break,
+    named: readonly Piece[],
+  ): { pieces: StrayPiece[]; moved: readonly Piece[] | undefined } {
+    const pieces = straysAt(this.judged, found.turn + 1, setOf(found.pieces));
+    return { pieces, moved: named === found.pieces ? undefined : named };
+  }
+
   broken(
     found: Break,
     common: Pick<
       Extract<RawFinding['args'], { code: 'goal-broken' }>,
-      'goal' | 'base' | 'pieces' | 'turn'
+      'goal' | 'base' | 'pieces' | 'moved' | 'turn'
     >,
     range: RawFinding['range'],
   ): RawFinding {
@@ -106,7 +122,7 @@ class GoalChecker {
     ];
     this.covered |= setOf(found.pieces);
     const end = judged.course.stateAt(judged.course.length);
-    if (end) this.covered |= goalMissing(judged.goals[found.goal], end);
+    if (end) this.covered |= goalMissing(judged.timeline.judged[found.goal], end);
     const related: {
       range: RawFinding['range'];
       note: NonNullable<RawFinding['related']>[number]['note'];
@@ -143,7 +159,7 @@ class GoalChecker {
     const stageEnd = stage ? stage.end : judged.course.length;
     const change = restoringChange(
       judged.course,
-      judged.timeline.goals[found.goal],
+      judged.timeline.judged[found.goal],
       found.turn,
       stageEnd,
       CHANGE_LIMIT,
@@ -178,10 +194,9 @@ class GoalChecker {
     stages.forEach((stage, index) => {
       if (stage.line < judged.firstLine || this.reached(stage) || this.followsFromBreak(stage))
         return;
-      const later = stages
-        .slice(index + 1)
-        .some((other) => other.goal === stage.goal && other.end <= stage.end);
-      if (later) return;
+      // Said twice at one place, it is one claim.
+      const next = stages.at(index + 1);
+      if (next?.goal === stage.goal && next.end === stage.end) return;
       const state = judged.course.stateAt(stage.end);
       if (state === undefined) return;
       const goal = judged.goals[stage.goal];

@@ -15,9 +15,8 @@ export interface TextQuestion {
   readonly script: Script;
   readonly firstLine: number;
   readonly textOf: (line: number) => string;
-  readonly knownNames: readonly string[];
-  /** Names that exist but contain themselves: they have a finding of their own. */
-  readonly isKnown: (name: string) => boolean;
+  /** Named sequences; those that contain themselves execute nothing, but have a finding of their own. */
+  readonly known: ReadonlyMap<string, unknown>;
 }
 
 export function checkText(question: TextQuestion): RawFinding[] {
@@ -101,14 +100,14 @@ function sayNote(
       ];
     }
     case 'name-unknown':
-      if (question.isKnown(note.name)) return [];
+      if (question.known.has(note.name)) return [];
       return [
         {
           args: {
             code: 'name-unknown',
             what: 'sequence',
             name: `@${note.name}`,
-            known: question.knownNames.map((name) => `@${name}`),
+            known: firstNames(question.known),
           },
           range: rangeIn(note.line, note.span),
         },
@@ -158,6 +157,16 @@ function sayMark(mark: SequenceMark, text: string, line: number): RawFinding {
         fixes: replaced(mark.newText),
       };
   }
+}
+
+/** As many as a sentence lists. */
+function firstNames(known: ReadonlyMap<string, unknown>): string[] {
+  const names: string[] = [];
+  for (const name of known.keys()) {
+    if (names.length === 8) break;
+    names.push(`@${name}`);
+  }
+  return names;
 }
 
 function short(text: string): string {

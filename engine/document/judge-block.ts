@@ -22,6 +22,7 @@ import type { RawFinding } from './raw-finding.ts';
 import { readOpens, type BlockTree, type DocumentTree } from './read/index.ts';
 import {
   emptyScript,
+  placeOfLine,
   scriptUntil,
   writeScript,
   type Script,
@@ -86,7 +87,7 @@ function judge(
     script,
     kind: block.kind,
     holding: settings.holding,
-    branch: branch && main ? { course: main.judged.course, length: branch.length } : undefined,
+    branch: branch && main ? { course: main.judged.course, ...branch } : undefined,
     firstLine,
     textOf: ({ start: from, end }) => textOf(from.line).slice(from.character, end.character),
     endsSolved: claimsEnd(rough, method),
@@ -127,8 +128,7 @@ function judge(
       script,
       firstLine,
       textOf,
-      knownNames: [...names.known.keys()],
-      isKnown: (name) => names.known.has(name),
+      known: names.known,
     }),
     ...strangeHeadings(judged),
     ...checkGoals(judged),
@@ -158,15 +158,17 @@ function branchOf(
   main: Judged,
   { tree, block, budget }: BlockQuestion,
   firstLine: number,
-): { script: Script; length: number } | undefined {
+): { script: Script; length: number; at: number } | undefined {
   const own = block.lines.some((line) => {
     const { content } = tree.lines[line];
     return content.kind === 'key' && (content.key === 'scramble' || content.key === 'start');
   });
   if (own) return undefined;
-  const script = scriptUntil(main.script, firstLine);
-  budget.left = Math.max(0, budget.left - script.codes.length);
-  return { script, length: script.codes.length };
+  const at = placeOfLine(main.script, firstLine);
+  // Where that would be too much work, the aside only begins with the cube as it is there.
+  if (at > budget.left) return { script: emptyScript(), length: 0, at };
+  budget.left -= at;
+  return { script: scriptUntil(main.script, firstLine, at), length: at, at };
 }
 
 function namesOf(script: Script): StageName[] {
@@ -298,7 +300,7 @@ function assumptions(judged: Judged, baseAssumed: boolean): RawFinding[] {
   if (baseAssumed && start.from !== 'unknown') {
     const colour = COLOURS[base];
     const top = { line: judged.firstLine, character: 0 };
-    const atKey = judged.textOf(judged.firstLine).match(/^\s*(solve|sequence)\s*:/i) !== null;
+    const atKey = /^\s*(solve|sequence)\s*:/i.exec(judged.textOf(judged.firstLine)) !== null;
     const place = atKey ? { line: judged.firstLine + 1, character: 0 } : top;
     findings.push({
       args: { code: 'base-assumed', colour },

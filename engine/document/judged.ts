@@ -123,20 +123,31 @@ export function changeRef(judged: Judged, change: RestoringChange): Change {
 
 /** Whether the text of a turn is that turn and nothing else, executed once, so that it can be edited. */
 export function isLiteral(judged: Judged, turn: number): boolean {
-  const { script } = judged;
-  const { codes, lines, starts, ends } = script;
+  const { codes } = judged.script;
   if (turn < judged.ownFrom || turn >= codes.length || codes[turn] === JUMP) return false;
+  if (!executedOnce(judged.script)[turn]) return false;
   const text = textOfLiteral(judged, turn);
   const { items } = readSequence(text, 0, text.length);
-  if (items.length !== 1 || items[0].kind !== 'turn' || items[0].turn !== codes[turn]) return false;
-  // Turns of one line are together; a turn in a bracket that is repeated stands there again.
-  const same = (other: number): boolean =>
-    lines[other] === lines[turn] && starts[other] === starts[turn];
-  for (let other = turn - 1; other >= 0 && lines[other] === lines[turn]; other--)
-    if (same(other)) return false;
-  for (let other = turn + 1; other < codes.length && lines[other] === lines[turn]; other++)
-    if (same(other)) return false;
-  return ends[turn] > starts[turn];
+  return items.length === 1 && items[0].kind === 'turn' && items[0].turn === codes[turn];
+}
+
+const ONCE = new WeakMap<Script, Uint8Array>();
+
+/** By turn: 1 if its place in the text is executed only once. Turns of one line are together. */
+function executedOnce(script: Script): Uint8Array {
+  const known = ONCE.get(script);
+  if (known) return known;
+  const { lines, starts } = script;
+  const result = new Uint8Array(lines.length).fill(1);
+  let seen = new Map<number, number>();
+  for (let turn = 0; turn < lines.length; turn++) {
+    if (turn > 0 && lines[turn] !== lines[turn - 1]) seen = new Map();
+    const other = seen.get(starts[turn]);
+    if (other === undefined) seen.set(starts[turn], turn);
+    else result[other] = result[turn] = 0;
+  }
+  ONCE.set(script, result);
+  return result;
 }
 
 function textOfLiteral({ script, textOf }: Judged, turn: number): string {

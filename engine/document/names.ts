@@ -88,8 +88,8 @@ export interface Names {
   }[];
   /** Names that define each other, each cycle once, beginning with the one defined first. */
   readonly cycles: readonly (readonly string[])[];
-  /** What `names` stand for, with all that they use in turn: changes if any of it does. */
-  textOf(names: readonly string[]): string;
+  /** All definitions as text, by which a change is noticed. */
+  readonly text: string;
 }
 
 export function makeNames(
@@ -112,21 +112,7 @@ export function makeNames(
     known,
     twice,
     cycles: findCycles(uses),
-    textOf: (names) => {
-      const seen = new Set(names);
-      const todo = [...names];
-      const texts: string[] = [];
-      for (let name = todo.pop(); name !== undefined; name = todo.pop()) {
-        texts.push(`${name}=${known.get(name)?.text ?? ''}`);
-        for (const next of uses.get(name) ?? []) {
-          if (!seen.has(next)) {
-            seen.add(next);
-            todo.push(next);
-          }
-        }
-      }
-      return texts.sort().join('\n\n');
-    },
+    text: [...known.values()].map((sequence) => sequence.text).join('\n\n'),
   };
 }
 

@@ -38,6 +38,8 @@ export type FindingArgs =
   | (Goalwise & {
       readonly code: 'goal-broken';
       readonly pieces: readonly StrayPiece[];
+      /** By a slice or wide turn: the pieces that moved in the hands, which are to be named. */
+      readonly moved: readonly Piece[] | undefined;
       readonly turn: TurnRef;
       readonly change: Change | undefined;
       /** Goals that are not reached later, which may follow from this break. */
@@ -45,7 +47,8 @@ export type FindingArgs =
     })
   | (Goalwise & {
       readonly code: 'goal-carried' | 'goal-passing';
-      readonly pieces: readonly StrayPiece[];
+      /** Those that moved in the hands. */
+      readonly moved: readonly Piece[];
       readonly turn: TurnRef;
       readonly restored: TurnRef;
     })

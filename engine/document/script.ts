@@ -98,10 +98,20 @@ export function emptyScript(): Script {
   };
 }
 
+/** How many turns come before a line. */
+export function placeOfLine({ lines }: Script, line: number): number {
+  let low = 0;
+  let high = lines.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (lines[middle] < line) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
 /** The part of a script before a line, for an aside that branches off there. */
-export function scriptUntil(script: Script, line: number): Script {
-  const firstLater = script.lines.findIndex((other) => other >= line);
-  const place = firstLater < 0 ? script.codes.length : firstLater;
+export function scriptUntil(script: Script, line: number, place: number): Script {
   return {
     codes: script.codes.slice(0, place),
     lines: script.lines.slice(0, place),

@@ -2,7 +2,7 @@
  * The catalogue: one place where findings become sentences. Sentences name pieces by colour and turns
  * by their notation, number and line, and say nothing that is not among the arguments.
  */
-import { pieceTitle } from '../cube/piece.ts';
+import { pieceTitle, type Piece } from '../cube/piece.ts';
 import { goalTitle } from '../goals/titles.ts';
 import type { Change, FindingArgs, RelatedNote, StrayPiece, TurnRef } from './raw-finding.ts';
 
@@ -35,8 +35,11 @@ function sayStrays(pieces: readonly StrayPiece[], base: number): string {
   return listed(named);
 }
 
-function sayNames(pieces: readonly StrayPiece[], base: number): string {
-  return listed(pieces.map((stray) => `the ${pieceTitle(stray.piece, base)}`));
+function sayNames(pieces: readonly Piece[], base: number): string {
+  const named = pieces.slice(0, PIECES_NAMED).map((piece) => `the ${pieceTitle(piece, base)}`);
+  const rest = pieces.length - named.length;
+  if (rest > 0) named.push(`${String(rest)} more ${rest === 1 ? 'piece' : 'pieces'}`);
+  return listed(named);
 }
 
 function sayChange(change: Change, firstLine: number): string {
@@ -60,13 +63,16 @@ function capital(text: string): string {
 export function sayFinding(args: FindingArgs, firstLine: number): string {
   switch (args.code) {
     case 'goal-broken': {
+      const lost = args.moved
+        ? `it takes ${sayNames(args.moved, args.base)} away`
+        : `${sayStrays(args.pieces, args.base)} after it`;
       const change = args.change ? ` ${capital(sayChange(args.change, firstLine))}.` : '';
-      return `${sayTurn(args.turn, firstLine)} breaks ${goalTitle(args.goal)} and it never comes back: ${sayStrays(args.pieces, args.base)} after it.${change}`;
+      return `${sayTurn(args.turn, firstLine)} breaks ${goalTitle(args.goal)} and it never comes back: ${lost}.${change}`;
     }
     case 'goal-carried':
-      return `${sayTurn(args.turn, firstLine)} breaks ${goalTitle(args.goal)} (${sayNames(args.pieces, args.base)}); it comes back only in a later stage, with ${sayTurn(args.restored, firstLine)}.`;
+      return `${sayTurn(args.turn, firstLine)} breaks ${goalTitle(args.goal)} (${sayNames(args.moved, args.base)}); it comes back only in a later stage, with ${sayTurn(args.restored, firstLine)}.`;
     case 'goal-passing':
-      return `${sayTurn(args.turn, firstLine)} lends ${sayNames(args.pieces, args.base)} out of ${goalTitle(args.goal)}; ${sayTurn(args.restored, firstLine)} brings it back.`;
+      return `${sayTurn(args.turn, firstLine)} lends ${sayNames(args.moved, args.base)} out of ${goalTitle(args.goal)}; ${sayTurn(args.restored, firstLine)} brings it back.`;
     case 'goal-not-reached': {
       const where = args.last ? ` after ${sayTurn(args.last, firstLine)}` : '';
       return `${capital(goalTitle(args.goal))} is not reached${where}: ${sayStrays(args.pieces, args.base)}.`;
@@ -146,7 +152,10 @@ function sayFalseClaim(
       const lost =
         args.pieces.length === 0
           ? ''
-          : `: ${sayNames(args.pieces, args.base)} ${args.pieces.length === 1 ? 'is' : 'are'} not where ${args.pieces.length === 1 ? 'it was' : 'they were'}`;
+          : `: ${sayNames(
+              args.pieces.map((stray) => stray.piece),
+              args.base,
+            )} ${args.pieces.length === 1 ? 'is' : 'are'} not where ${args.pieces.length === 1 ? 'it was' : 'they were'}`;
       return `${capital(goalTitle(args.goal))} is not kept${args.turn ? `; it is lost with ${sayTurn(args.turn, firstLine)}` : ''}${lost}.`;
     }
     case 'does':

@@ -45,8 +45,9 @@ export interface StartQuestion {
   readonly script: Script;
   readonly kind: Block['kind'];
   readonly holding: Holding;
-  /** The course that an aside branches off from; its first `length` turns are in the script. */
-  readonly branch: { readonly course: Course; readonly length: number } | undefined;
+  /** The course that an aside branches off from at a place; `length` turns before it are in the script. */
+  readonly branch:
+    { readonly course: Course; readonly length: number; readonly at: number } | undefined;
   /** First line of the block itself; what stands before belongs to the course it branches off from. */
   readonly firstLine: number;
   readonly textOf: (range: Range) => string;
@@ -68,7 +69,7 @@ export function findStart(question: StartQuestion): Start {
 
   let from: Block['startFrom'];
   let start: State | undefined;
-  if (branch) [from, start] = ['place', branch.course.stateAt(0)];
+  if (branch) [from, start] = ['place', branch.course.stateAt(branch.at - branch.length)];
   else if (setting) [from, start] = ['net', setting.state];
   else if (scramble.range) [from, start] = ['scramble', scramble.state];
   else if (kind === 'sequence') [from, start] = ['any', held(SOLVED, holding)];

@@ -70,7 +70,19 @@ function slotsOf(names: string, holding: Holding): PieceSet {
  * The goals of a method for a base, in its order. Blocks on the sides are those of the front given
  * (a colour index); without one they may be on any side.
  */
-export function goalsFor(method: Method, base: number, front?: number): Goal[] {
+export function goalsFor(method: Method, base: number, front?: number): readonly Goal[] {
+  let byBase = GOALS.get(method);
+  if (byBase === undefined) GOALS.set(method, (byBase = new Map<number, readonly Goal[]>()));
+  const key = base * 7 + (front ?? 6);
+  let goals = byBase.get(key);
+  if (goals === undefined) byBase.set(key, (goals = makeGoals(method, base, front)));
+  return goals;
+}
+
+/** Goals are the same objects each time, so that what is compiled of them is found again. */
+const GOALS = new WeakMap<Method, Map<number, readonly Goal[]>>();
+
+function makeGoals(method: Method, base: number, front?: number): readonly Goal[] {
   if (method.sided && front === undefined) {
     const fronts = CENTRE_AT.filter((map) => map[5] === base).map((map) => map[2]);
     const perFront = fronts.map((colour) => goalsFor({ ...method, sided: false }, base, colour));
