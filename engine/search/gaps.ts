@@ -3,7 +3,6 @@
  * some that fit.
  */
 import type { Holding } from '../cube/holding.ts';
-import { sumProblems } from '../cube/possible.ts';
 import { applyTurns, compose, held, invertState, sameState, type State } from '../cube/state.ts';
 import type { Turn } from '../cube/turn.ts';
 import {
@@ -36,15 +35,15 @@ export function* fillGap(
   options: { readonly provenTo?: number; readonly budget?: number } = {},
 ): Search<SearchResult> {
   const way = between(before, after);
-  const problems = sumProblems(way);
-  if (problems.length > 0) return { kind: 'impossible', problems };
   const exact = yield* searchExactly(way, {
     maxTurns: options.provenTo ?? PROVEN_TO,
     compared: 50,
     ...(options.budget === undefined ? {} : { budget: options.budget }),
   });
   const result =
-    exact.kind === 'found' ? exact : yield* solveCube(way, { budget: options.budget ?? 500_000 });
+    exact.kind === 'found' || exact.kind === 'impossible'
+      ? exact
+      : yield* solveCube(way, { budget: options.budget ?? 500_000 });
   if (result.kind !== 'found') return result;
   return { ...result, turns: [...result.turns, ...regrip(before.holding, after.holding)] };
 }

@@ -5,6 +5,7 @@
  * disturbed on the way comes back.
  */
 import { CENTRE_AT } from '../cube/holding.ts';
+import { sumProblems } from '../cube/possible.ts';
 import type { State } from '../cube/state.ts';
 import type { Turn } from '../cube/turn.ts';
 import type { Goal } from '../goals/goal.ts';
@@ -49,6 +50,8 @@ export function* searchPatterns(
   options: GoalSearchOptions = {},
 ): Search<SearchResult> {
   const { maxTurns = DEFAULT_MAX_TURNS, budget = DEFAULT_BUDGET } = options;
+  const problems = sumProblems(state);
+  if (problems.length > 0) return { kind: 'impossible', problems };
   const compared = options.rightHanded ? COMPARED : 1;
   const places = placesOf(state);
   const allowed = allowedTurns(state, options);

@@ -2,6 +2,7 @@
  * Shorter ways: the shortest sequence with the same effect, proven, or the proof that there is none up
  * to a number of turns; and the shortest that does the same to the goals in play.
  */
+import { sumProblems } from '../cube/possible.ts';
 import { applyTurns, held, invertState, SOLVED, type State } from '../cube/state.ts';
 import type { Turn } from '../cube/turn.ts';
 import type { Goal } from '../goals/goal.ts';
@@ -28,6 +29,8 @@ const DEFAULT_BUDGET = 20_000_000;
 /** The shortest face turns, in the state's holding, that solve it; proven. */
 export function* searchExactly(state: State, options: ExactOptions = {}): Search<SearchResult> {
   const { maxTurns = 20, budget = DEFAULT_BUDGET, compared = 1 } = options;
+  const problems = sumProblems(state);
+  if (problems.length > 0) return { kind: 'impossible', problems };
   const descent = new ExactDescent(yield* twoPhaseTables(), state);
   let reported = 0;
   for (let length = descent.bound(); length <= maxTurns; length++) {
@@ -52,6 +55,55 @@ export function* searchExactly(state: State, options: ExactOptions = {}): Search
     }
   }
   return { kind: 'exhausted', bound: maxTurns, nodes: descent.nodes };
+}
+
+export interface Alternatives {
+  /** Sequences with the same effect, the most comfortable first; the given one is not among them. */
+  readonly alternatives: readonly (readonly Turn[])[];
+  /** False if the budget ended before all were seen. */
+  readonly complete: boolean;
+}
+
+/** More than these are not collected. */
+const MOST_ALTERNATIVES = 200;
+
+/**
+ * Other face turns with the same effect, at most `longer` turns longer than the shortest that was
+ * found, by hand comfort. Sequences that only exchange turns that commute are one.
+ */
+export function* findAlternatives(
+  turns: readonly Turn[],
+  options: { readonly longer?: number; readonly budget?: number } = {},
+): Search<Alternatives> {
+  const { longer = 1, budget = 2_000_000 } = options;
+  const effect = applyTurns(SOLVED, turns);
+  const descent = new ExactDescent(yield* twoPhaseTables(), invertState(held(effect, 0)));
+  const tail = regrip(0, effect.holding);
+  const own = asFaceTurns(simplify(turns)).join(' ');
+  const found: Turn[][] = [];
+  let reported = 0;
+  let last = asFaceTurns(turns).length;
+  let ended = false;
+  for (let length = descent.bound(); length <= last && !ended; length++) {
+    descent.restart(length);
+    for (;;) {
+      const outcome = descent.advance(Math.min(reported + STEP_NODES, budget) - descent.nodes);
+      if (outcome === 'end') break;
+      if (outcome === 'leaf') {
+        last = Math.min(last, length + longer);
+        const body = Array.from(descent.path.subarray(0, length));
+        if (body.join(' ') !== own) found.push([...body, ...tail]);
+        ended = found.length === MOST_ALTERNATIVES;
+        if (ended) break;
+        continue;
+      }
+      reported = descent.nodes;
+      ended = (yield { nodes: reported, depth: length }) === 'stop' || reported >= budget;
+      if (ended) break;
+    }
+  }
+  found.sort((a, b) => comfortCost(a) - comfortCost(b));
+  return { alternatives: found, complete: !ended };
 }
 
 export type ShorterWay =

@@ -9,6 +9,8 @@ import type { Problem } from '../cube/possible.ts';
 import type { Turn } from '../cube/turn.ts';
 
 export const STEP_NODES = 10_000;
+/** Nodes in a step where each of them composes whole states, which takes some ten times as long. */
+export const STEP_STATES = 1_000;
 
 export interface Progress {
   /** Nodes visited so far (entries made, while a table is built). */

@@ -16,7 +16,7 @@ import { fillGap } from './gaps.ts';
 import { SlipCourse } from './slips/course.ts';
 import { singleEdits, type SlipEdit } from './slips/edits.ts';
 import { FactorTable } from './slips/factor-table.ts';
-import { STEP_NODES, type Search } from './step.ts';
+import { STEP_STATES, type Search } from './step.ts';
 
 export interface StraySlip {
   /** What the learner did instead of what is written: the edit turns the text into it. */
@@ -74,10 +74,11 @@ function* explain(course: SlipCourse, cube: State, expected: number): Search<Str
     const factor = compose(course.afterEdit(edit), back[edit.index + edit.remove]);
     factors.push(factor);
     table.add(factor, i);
-    if (i % STEP_NODES === STEP_NODES - 1) yield { nodes: i + 1, depth: 1 };
+    if (i % STEP_STATES === STEP_STATES - 1) yield { nodes: i + 1, depth: 1 };
   }
   const found: StraySlip[] = [];
   for (let place = 0; place < back.length; place++) {
+    if (place % 40 === 39) yield { nodes: edits.length + place * HOLDINGS, depth: 2 };
     for (let holding: Holding = 0; holding < HOLDINGS; holding++) {
       const wanted = compose(held(cube, holding), back[place]);
       for (let i = table.find(wanted); i >= 0; i = table.next(i)) {

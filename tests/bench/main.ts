@@ -8,6 +8,7 @@ import { measureCross, measureSlot } from './stages.ts';
 import { measureWholeCube } from './whole-cube.ts';
 import { measureSameEffect, measureSlips } from './slips.ts';
 import { measurePerson } from './person.ts';
+import { measureCancel } from './cancel.ts';
 
 const PARTS: readonly (readonly [name: string, measure: () => Iterable<Figure>])[] = [
   ['cross', measureCross],
@@ -16,6 +17,7 @@ const PARTS: readonly (readonly [name: string, measure: () => Iterable<Figure>])
   ['same effect', measureSameEffect],
   ['slips', measureSlips],
   ['person', measurePerson],
+  ['cancel', measureCancel],
 ];
 
 const words = process.argv.slice(2).filter((argument) => !argument.startsWith('--'));

@@ -1,5 +1,6 @@
 /** Figures and their bounds, printed as a table. */
 import { cpus, totalmem } from 'node:os';
+import type { Search } from '../../engine/search/step.ts';
 
 export interface Figure {
   readonly what: string;
@@ -51,4 +52,18 @@ export function time(work: () => void): number {
 export function quantile(values: readonly number[], share: number): number {
   const sorted = [...values].sort((a, b) => a - b);
   return sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))];
+}
+
+/** Runs a search to its end and gives the longest of its steps, in milliseconds: what cancel waits for. */
+export function longestStep<Result>(search: Search<Result>): number {
+  let longest = 0;
+  for (let done = false; !done;) {
+    longest = Math.max(
+      longest,
+      time(() => {
+        done = search.next().done === true;
+      }),
+    );
+  }
+  return longest;
 }

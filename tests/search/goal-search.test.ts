@@ -161,6 +161,15 @@ describe('stage search', () => {
     });
   });
 
+  test('a cube with one corner twisted is refused before any search, with the reason', () => {
+    const corners = Array.from(SOLVED.corners, (code, slot) => (slot === 0 ? code + 1 : code));
+    const first = searchGoal({ ...SOLVED, corners }, placed('solved', (1 << 20) - 1)).next();
+    expect(first).toMatchObject({
+      done: true,
+      value: { kind: 'impossible', problems: [{ kind: 'twisted-corner' }] },
+    });
+  });
+
   test('each step visits at most 10,000 nodes', () => {
     const names = "U R2 F B R B2 R U2 L B2 R U' D' R2 F R' L B2 U2 F2".split(' ');
     const state = applyTurns(

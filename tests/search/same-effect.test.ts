@@ -6,7 +6,12 @@ import { goalsFor, LAYERS } from '../../engine/goals/methods.ts';
 import { goalHolds } from '../../engine/goals/judge.ts';
 import { invertTurns } from '../../engine/notation/transform.ts';
 import { turnsOf } from '../../engine/search/person/sequences.ts';
-import { findShorter, findShorterOnGoals, searchExactly } from '../../engine/search/same-effect.ts';
+import {
+  findAlternatives,
+  findShorter,
+  findShorterOnGoals,
+  searchExactly,
+} from '../../engine/search/same-effect.ts';
 import { complete } from '../../engine/search/step.ts';
 
 test.each([
@@ -77,4 +82,20 @@ test('up to the goals in play a sequence may be much shorter', () => {
   if (result.kind !== 'found') throw new Error(result.kind);
   expect(result.turns.length).toBeLessThan(solution.length);
   expect(goalHolds(goals[0], applyTurns(state, result.turns))).toBe(true);
+});
+
+test('other ways to do the same, the most comfortable first, each checked', () => {
+  // Two turns that commute and a detour over the back: B U B′ U′ held otherwise is not the same effect.
+  for (const text of ["R L' U2 R' L", "F R U R' U' F'", 'R2 U2 R2 U2 R2 U2']) {
+    const turns = turnsOf(text);
+    const { alternatives, complete: all } = complete(findAlternatives(turns));
+    expect(all).toBe(true);
+    for (const other of alternatives) {
+      expect(sameState(applyTurns(SOLVED, other), applyTurns(SOLVED, turns))).toBe(true);
+      expect(other).not.toEqual(turns);
+    }
+  }
+  // R2 U2 three times is its own inverse's mirror: begun with U2 it is the same.
+  const { alternatives } = complete(findAlternatives(turnsOf('R2 U2 R2 U2 R2 U2')));
+  expect(alternatives).toContainEqual(turnsOf('U2 R2 U2 R2 U2 R2'));
 });

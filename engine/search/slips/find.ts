@@ -10,7 +10,7 @@ import type { Goal } from '../../goals/goal.ts';
 import { goalHolds } from '../../goals/judge.ts';
 import { simplify } from '../../notation/simplify.ts';
 import { asFaceTurns } from '../../notation/transform.ts';
-import { STEP_NODES, type Search } from '../step.ts';
+import { STEP_STATES, type Search } from '../step.ts';
 import { SlipCourse } from './course.ts';
 import { applyEdits, singleEdits, type SlipEdit } from './edits.ts';
 import { pairsThatSolve } from './pairs.ts';
@@ -63,6 +63,7 @@ export function* findSlips(
   const course = new SlipCourse(start, turns);
   if (isSolved(course.end)) return { kind: 'already-solved', ...NOTHING };
   const edits = singleEdits(turns);
+  yield { nodes: 0, depth: 1 };
   const simple = yield* singlesThatSolve(course, edits);
   simple.push(...(yield* stretchesThatSolve(course)));
   if (simple.length > 0) return rank(turns, simple, options, false);
@@ -80,7 +81,7 @@ export function* singlesThatSolve(
   for (let i = 0; i < edits.length; i++) {
     const edit = edits[i];
     if (course.isSolvedBy(course.afterEdit(edit), edit.index + edit.remove)) found.push([edit]);
-    if (i % STEP_NODES === STEP_NODES - 1) yield { nodes: i + 1, depth: 1 };
+    if (i % STEP_STATES === STEP_STATES - 1) yield { nodes: i + 1, depth: 1 };
   }
   return found;
 }
@@ -108,7 +109,7 @@ export function* findStageSlips(
     const edit = edits[i];
     const end = compose(course.afterEdit(edit), rests[edit.index + edit.remove]);
     if (holds(end)) found.push([edit]);
-    if (i % STEP_NODES === STEP_NODES - 1) yield { nodes: i + 1, depth: 1 };
+    if (i % STEP_STATES === STEP_STATES - 1) yield { nodes: i + 1, depth: 1 };
   }
   return rank(turns, found, options, false);
 }

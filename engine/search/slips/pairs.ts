@@ -7,7 +7,7 @@
  */
 import { HOLDINGS, COMPOSE_HOLDINGS, INVERSE_HOLDING } from '../../cube/holding.ts';
 import { SOLVED, compose, held, invertState, sameState, type State } from '../../cube/state.ts';
-import { STEP_NODES, type Search } from '../step.ts';
+import { STEP_STATES, type Search } from '../step.ts';
 import type { SlipCourse } from './course.ts';
 import type { SlipEdit } from './edits.ts';
 import { FactorTable } from './factor-table.ts';
@@ -30,7 +30,7 @@ export function* pairsThatSolve(
     factors.push(factor);
     holdings.add(factor.holding);
     table.add(factor, i);
-    if (i % STEP_NODES === STEP_NODES - 1) yield { nodes: i + 1, depth: 1 };
+    if (i % STEP_STATES === STEP_STATES - 1) yield { nodes: i + 1, depth: 1 };
   }
   const end = back[back.length - 1];
   const goals = Array.from({ length: HOLDINGS }, (_, holding) =>
@@ -55,7 +55,7 @@ export function* pairsThatSolve(
         pairs.push([first, second]);
       }
     }
-    if (nodes - reported >= STEP_NODES - HOLDINGS) {
+    if (nodes - reported >= STEP_STATES) {
       reported = nodes;
       const signal = yield { nodes, depth: 2 };
       if (signal === 'stop') break;

@@ -6,7 +6,7 @@ import { compose, invertState, type State } from '../../cube/state.ts';
 import { applyTurns, SOLVED } from '../../cube/state.ts';
 import { TURNS, invertTurn, isRotation, type Turn } from '../../cube/turn.ts';
 import { PLANES, invertTurns, mirrorTurns } from '../../notation/transform.ts';
-import { STEP_NODES, type Search } from '../step.ts';
+import { STEP_STATES, type Search } from '../step.ts';
 import type { SlipCourse } from './course.ts';
 import type { SlipEdit, SlipKind } from './edits.ts';
 
@@ -66,7 +66,7 @@ export function* stretchesThatSolve(course: SlipCourse): Search<SlipEdit[][]> {
           );
         }
       }
-      if (nodes - reported >= STEP_NODES - 20) {
+      if (nodes - reported >= STEP_STATES) {
         reported = nodes;
         if ((yield { nodes, depth: 1 }) === 'stop') return found;
       }
