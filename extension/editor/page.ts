@@ -71,7 +71,10 @@ const CUBE = `
 <vscode-button id="letters" appearance="icon" aria-pressed="false" aria-label="Letters on the stickers" title="Letters on the stickers">${icon('M3 12.5L6.5 3.500h.5l3.500 9M4.300 9.500h4.900M12.500 6v6.500')}</vscode-button>
 <vscode-button id="safe" appearance="icon" aria-pressed="false" aria-label="Colour-blind-safe colours" title="Colour-blind-safe colours">${icon('M1.500 8S4 3.500 8 3.500 14.500 8 14.500 8 12 12.500 8 12.500 1.500 8 1.500 8zM8 6a2 2 0 100 4 2 2 0 000-4z')}</vscode-button>
 </header>
+<div id="look">
 <div id="picture" class="cube-picture"></div>
+<ul id="goals" aria-label="Goals at this place"></ul>
+</div>
 <div id="side">
 <div id="controls">
 ${stepButton('start', 'To the start', 'M4 3v10M12 3l-6 5 6 5')}
@@ -80,7 +83,6 @@ ${stepButton('back', 'One turn back', 'M10.5 3l-6 5 6 5')}
 ${stepButton('forward', 'One turn forward', 'M5.5 3l6 5-6 5')}
 ${stepButton('end', 'To the end', 'M12 3v10M4 3l6 5-6 5')}
 </div>
-<ul id="goals" aria-label="Goals at this place"></ul>
 <div id="strip" tabindex="0" role="slider" aria-label="Turns and goals" aria-valuemin="0" aria-describedby="strip-words"></div>
 <p id="strip-words" class="unseen"></p>
 <div id="notes"></div>

@@ -36,7 +36,7 @@ export class Status implements vscode.Disposable {
       ? 'goals not known here'
       : missing.length === 0
         ? 'all goals hold'
-        : `${last === undefined ? '' : `✓ ${last} `}· ${missing[0]} next`;
+        : `${last === undefined ? '' : `✓ ${last}, `}${missing[0]} next`;
     this.item.text = `${where}: ${sum}`;
     const list = goals.map(
       ({ goal, holds }) => `${holds === null ? '?' : holds ? '✓' : '·'} ${goal}`,

@@ -138,7 +138,7 @@ function whereNow(focused: Focused | undefined): ToTutor {
   const { block, place } = focused;
   if (block === undefined) return { kind: 'where', where: 'No solve at the cursor.', canAsk: true };
   const of = block.title === '' ? '' : ` · ${block.title}`;
-  return { kind: 'where', where: `About the cube ${placeWords(block, place)}${of}`, canAsk: true };
+  return { kind: 'where', where: `About the cube, ${placeWords(block, place)}${of}`, canAsk: true };
 }
 
 /** What was stored, without whatever does not read as an entry (any more). */

@@ -56,7 +56,7 @@ function drawAnswer(entry: Entry, answer: Answer, looks: Looks, send: Send): HTM
 function drawPicture(picture: NonNullable<Answer['picture']>, looks: Looks): HTMLElement {
   const figure = element('figure', { class: 'cube-picture' });
   const scene = cubeScene(picture.state, {
-    width: 210,
+    width: 176,
     letters: looks.letters,
     marked: picture.marked,
     bends: 2,

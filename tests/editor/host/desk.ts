@@ -87,6 +87,7 @@ export class Desk {
     });
     await context.grantPermissions(['clipboard-read', 'clipboard-write']);
     const page = await context.newPage();
+    page.setDefaultTimeout(12_000);
     const desk = new Desk({ page, browser, context, host, data, workspace });
     await page.goto(host.urlFor(options.open));
     await desk.ready();
