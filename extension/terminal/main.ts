@@ -13,6 +13,11 @@ const NARROW = 40;
 const USUAL = 80;
 const BROAD = 120;
 
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  // Whoever reads has had enough, as `head` has after some lines.
+  if (error.code !== 'EPIPE') throw error;
+});
+
 try {
   process.exitCode = await main(process.argv.slice(2));
 } catch (error) {

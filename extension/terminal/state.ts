@@ -52,7 +52,11 @@ function fromFile(args: Arguments): Outcome {
   if (block === undefined) return done(free(SOLVED, 0, LAYERS, undefined), 'A text without turns:');
   const reached = block.course.stateAt(turns);
   if (reached === undefined) {
-    return refused('The state there is unknown: the start or a stretch before it is not written.');
+    return refused(
+      block.startFrom === 'net' && block.start === undefined
+        ? 'The state there is unknown: no turns lead to the net at the start (check says why).'
+        : 'The state there is unknown: the start or a stretch before it is not written.',
+    );
   }
   const json: StateJson = {
     ...look(reached),

@@ -139,4 +139,10 @@ describe('what it does not take', () => {
     expect(status).toBe(2);
     expect(err).toContain('The state there is unknown');
   });
+
+  test('nor is one that begins with a net to which no turns lead', () => {
+    const { status, err } = turnlore(['state', `${SAMPLES}/impossible.moves`]);
+    expect(status).toBe(2);
+    expect(err).toContain('no turns lead to the net at the start');
+  });
 });

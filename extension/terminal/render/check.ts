@@ -179,10 +179,10 @@ function breakLine(found: BreakJson, block: Block, page: Page): string {
   const back =
     found.restoredAt === null
       ? 'never back'
-      : `back with ${block.textOf(found.restoredAt)}, turn ${block.numberOf(found.restoredAt)}`;
+      : `back with ${harmless(block.textOf(found.restoredAt))}, turn ${block.numberOf(found.restoredAt)}`;
   const wanted = found.wanted === true ? ', as announced' : '';
   return (
-    `${page.tone(tone, `${found.kind} break`)} of ${harmless(found.goal)} by ${found.turnText}, ` +
+    `${page.tone(tone, `${found.kind} break`)} of ${harmless(found.goal)} by ${harmless(found.turnText)}, ` +
     `turn ${found.number}, line ${found.line + 1} (${listed(found.pieces)}); ${back}${wanted}`
   );
 }
