@@ -72,7 +72,7 @@ export const toCube = v.variant('kind', [
   /** The text has changed and is being read: what is shown belongs to an earlier version. */
   v.object({ kind: v.literal('updating'), ...about }),
   /** There is no block to show; `reason` says why in a sentence. */
-  v.object({ kind: v.literal('nothing'), reason: v.string() }),
+  v.object({ kind: v.literal('nothing'), uri: v.string(), reason: v.string() }),
   v.object({ kind: v.literal('looks'), looks }),
 ]);
 export type ToCube = v.InferOutput<typeof toCube>;

@@ -127,10 +127,10 @@ export class CubeView
 }
 
 function describe(focused: Focused | undefined, whole: boolean): ToCube {
-  if (focused === undefined) return { kind: 'nothing', reason: NOTHING };
+  if (focused === undefined) return { kind: 'nothing', uri: '', reason: NOTHING };
   const { document, analysis, block } = focused;
-  if (block === undefined) return { kind: 'nothing', reason: NO_BLOCK };
   const about = { uri: document.uri.toString(), version: document.version };
+  if (block === undefined) return { kind: 'nothing', uri: about.uri, reason: NO_BLOCK };
   const place = makePlaceView(analysis, block, focused.place);
   return whole
     ? { kind: 'block', ...about, block: makeBlockView(block), place }

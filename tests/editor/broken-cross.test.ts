@@ -163,7 +163,7 @@ describe('a solve whose cross is broken', () => {
     const fix = desk.page.locator('.action-widget .monaco-list-row.action').first();
     await fix.waitFor();
     await fix.click();
-    await desk.page.locator('.squiggly-error').waitFor({ state: 'detached' });
+    await desk.page.locator('.squiggly-error').first().waitFor({ state: 'detached' });
     const mended = (await desk.lines())[LINE];
     expect(mended).toContain("y R U' R' y");
     await desk.page.keyboard.press('Control+z');
@@ -172,10 +172,7 @@ describe('a solve whose cross is broken', () => {
   });
 
   it('shows a picture of the cube on hovering over the turn', async () => {
-    const line = await desk.page.locator('.view-line').nth(LINE).boundingBox();
-    const squiggle = await desk.page.locator('.squiggly-error').first().boundingBox();
-    await desk.page.mouse.move(squiggle!.x + 30, line!.y + 4);
-    await desk.page.mouse.move(squiggle!.x + 4, line!.y + line!.height / 2, { steps: 2 });
+    await desk.hoverSquiggle();
     const picture = desk.page.locator('.monaco-hover img[src^="data:image/svg+xml"]');
     await picture.waitFor();
     const size = await picture.evaluate((image: HTMLImageElement) => image.naturalWidth);

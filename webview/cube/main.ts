@@ -53,6 +53,7 @@ function receive(message: ToCube): void {
       shown = undefined;
       document.body.classList.remove('updating');
       document.body.classList.add('empty');
+      document.body.dataset.uri = message.uri;
       byId('reason').textContent = message.reason;
       byId('live').textContent = message.reason;
       return;
@@ -80,6 +81,7 @@ function drawAll(): void {
 }
 
 function drawAtPlace({ block, place, uri, version }: Shown): void {
+  document.body.dataset.uri = uri;
   document.body.dataset.version = String(version);
   document.body.dataset.place = String(place.place);
   drawPicture(place, looks);

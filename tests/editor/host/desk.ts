@@ -100,6 +100,19 @@ export class Desk {
     await this.status().waitFor();
   }
 
+  /** Opens another file of the workspace by its name. */
+  async openFile(name: string): Promise<void> {
+    await this.page.keyboard.press('Control+p');
+    await this.page.locator('.quick-input-widget input').fill(name);
+    await this.page
+      .locator('.quick-input-list .monaco-list-row')
+      .first()
+      .filter({ hasText: name })
+      .waitFor();
+    await this.page.keyboard.press('Enter');
+    await this.page.locator('.tab.active').filter({ hasText: name }).waitFor();
+  }
+
   async reload(): Promise<void> {
     await this.page.reload();
     await this.ready();
@@ -144,6 +157,27 @@ export class Desk {
     await this.page.waitForTimeout(400);
     await this.page.keyboard.press('Enter');
     await this.page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
+  }
+
+  /** Drags the edge of the side bar with the views so that it takes so many pixels. */
+  async widen(pixels: number): Promise<void> {
+    const bar = await this.page.locator('.part.auxiliarybar').boundingBox();
+    const size = this.page.viewportSize();
+    if (bar === null || size === null) return;
+    const y = bar.y + bar.height / 2;
+    await this.page.mouse.move(bar.x - 2, y);
+    await this.page.mouse.down();
+    await this.page.mouse.move(size.width - pixels, y, { steps: 5 });
+    await this.page.mouse.up();
+  }
+
+  /** Rests the mouse on the first squiggle of a line that is in sight, until the hover is there. */
+  async hoverSquiggle(): Promise<void> {
+    const squiggle = await this.page.locator('.squiggly-error').first().boundingBox();
+    if (squiggle === null) throw new Error('there is no squiggle in sight');
+    await this.page.mouse.move(squiggle.x + 40, squiggle.y - 30);
+    await this.page.mouse.move(squiggle.x + 4, squiggle.y + 6, { steps: 2 });
+    await this.page.locator('.monaco-hover img[src^="data:image/svg+xml"]').waitFor();
   }
 
   /** Puts the keyboard into the text and the cursor at a line and column, both from 1. */
