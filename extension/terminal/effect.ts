@@ -35,9 +35,9 @@ function run(args: Arguments): Outcome {
   const base = choices.base ?? downIn(SOLVED);
   const json: EffectJson = {
     turns: written,
-    order: told.order,
-    // How often one must do it as written, rotations and all, until the cube lies as before.
-    orderAsWritten: effectOrder(turns.effect),
+    // As written, rotations and all: until the cube lies in the hands as before.
+    order: effectOrder(turns.effect),
+    orderWithoutRotations: told.order,
     cycles: {
       corners: told.corners.map(stickersOf),
       edges: told.edges.map(stickersOf),

@@ -143,10 +143,10 @@ export type AskJson = v.InferOutput<typeof ask>;
 const cycles = v.array(v.pipe(v.array(v.string()), v.minLength(2)));
 
 export const effect = v.strictObject({
-  /** With rotations taken out; everything but `orderAsWritten`, `counts`, `inverse`, `mirror` is told of these. */
+  /** With rotations taken out; everything but `order`, `counts`, `inverse`, `mirror` is told of these. */
   turns: v.string(),
   order: count,
-  orderAsWritten: count,
+  orderWithoutRotations: count,
   cycles: v.strictObject({ corners: cycles, edges: cycles, centres: cycles }),
   twists: v.array(
     v.strictObject({ slot: v.string(), turn: v.picklist(['clockwise', 'counter-clockwise']) }),

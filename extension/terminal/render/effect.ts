@@ -13,10 +13,10 @@ export function effectText(effect: EffectJson, page: Page): string {
   const kept = effect.keeps.filter(({ holds }) => holds).map(({ goal }) => goal);
   const lost = effect.keeps.filter(({ holds }) => !holds).map(({ goal }) => goal);
   const still = effect.does === '' ? 'nothing: every piece is where it was' : '';
-  const asWritten =
-    effect.orderAsWritten === effect.order
+  const atRest =
+    effect.orderWithoutRotations === effect.order
       ? ''
-      : `; ${effect.orderAsWritten} with the rotations that are written`;
+      : `; ${effect.orderWithoutRotations} for the turns without the rotations`;
   const rows: [string, string][] = [
     ['turns', shortened(effect.turns)],
     ['does', still],
@@ -25,7 +25,7 @@ export function effectText(effect: EffectJson, page: Page): string {
     ['centres', cycled(effect.cycles.centres)],
     ['twisted', listed(twists)],
     ['flipped', listed(effect.flips)],
-    ['order', `${effect.order} (done so often, the cube is as before)${asWritten}`],
+    ['order', `${effect.order} (done so often, the cube is as before)${atRest}`],
     ['parity', effect.parity],
     ['length', `${many(obtm)} OBTM, ${many(etm)} ETM, ${many(stm)} STM, ${many(qtm)} QTM`],
     [
