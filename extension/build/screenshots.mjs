@@ -50,7 +50,7 @@ try {
     await shoot(`broken-cross-${name.replaceAll(' ', '-')}`);
   }
   await desk.theme(THEMES.light);
-  await desk.hoverSquiggle();
+  await desk.hoverAt(20, 7);
   await shoot('hover');
 } finally {
   await desk.close();

@@ -9,7 +9,7 @@ import { toRange } from './convert.ts';
 import { goalsAt, placeWords } from './block-view.ts';
 import { readLooks } from './settings.ts';
 
-const WIDTH = 220;
+const WIDTH = 180;
 
 export class Hovers implements vscode.HoverProvider {
   private readonly analyses: Analyses;
@@ -55,12 +55,12 @@ function makeHover(block: Block, turn: number): vscode.MarkdownString {
     );
   }
   const goals = goalsAt(block, turn + 1).map(
-    ({ goal, holds }) => `${holds === true ? '✓' : holds === false ? '·' : '?'} ${goal}`,
+    ({ goal, holds }) => `${holds === true ? '✓' : holds === false ? '○' : '?'} ${goal}`,
   );
   text.appendMarkdown(escaped(goals.join('   ')));
   for (const found of broken) {
     text.appendMarkdown(
-      `\n\n${escaped(`Breaks ${block.timeline.goals[found.goal].name} (${describe(block, found.restoredAt, found.kind)}).`)}`,
+      `\n\n${escaped(`${found.part ? 'Takes out a part of' : 'Breaks'} ${block.timeline.goals[found.goal].name} (${describe(block, found.restoredAt, found.kind)}).`)}`,
     );
   }
   return text;

@@ -81,6 +81,7 @@ ${stepButton('start', 'To the start', 'M4 3v10M12 3l-6 5 6 5')}
 ${stepButton('back', 'One turn back', 'M10.5 3l-6 5 6 5')}
 <span id="where"></span>
 ${stepButton('forward', 'One turn forward', 'M5.5 3l6 5-6 5')}
+<span id="next" title="The turn that comes next"></span>
 ${stepButton('end', 'To the end', 'M12 3v10M4 3l6 5-6 5')}
 </div>
 <div id="strip" tabindex="0" role="slider" aria-label="Turns and goals" aria-valuemin="0" aria-describedby="strip-words"></div>
@@ -94,6 +95,8 @@ const askButton = (question: string): string =>
   `<li><button type="button" data-question="${question}">${question}</button></li>`;
 
 const TUTOR = `
+<main>
+<h1 class="unseen">Tutor</h1>
 <section id="welcome" aria-label="What you can ask">
 <p>Ask about the cube at the cursor. Every answer is worked out on the cube of your text, turn by turn.</p>
 <ul>${['What next?', 'Where is the white-red edge?', 'Where did a goal break, and why?', 'Is the cross done?', "Is this right: R U R' U'"].map(askButton).join('')}</ul>
@@ -108,7 +111,8 @@ const TUTOR = `
 <vscode-button id="clear" appearance="icon" aria-label="Start anew" title="Start anew">${icon('M3 4h10M6.500 4V2.500h3V4M4.500 4l.6 9.500h5.800L11.500 4M7 6.500v5M9 6.500v5')}</vscode-button>
 </div>
 <div id="row">
-<vscode-text-area id="question" rows="2" resize="none" placeholder="Ask about this place" aria-label="Question"></vscode-text-area>
+<vscode-text-area id="question" rows="1" resize="none" placeholder="Ask about this place" aria-label="Question"></vscode-text-area>
 <vscode-button id="ask">Ask</vscode-button>
 </div>
-</div>`;
+</div>
+</main>`;

@@ -39,7 +39,7 @@ export class Status implements vscode.Disposable {
         : `${last === undefined ? '' : `✓ ${last}, `}${missing[0]} next`;
     this.item.text = `${where}: ${sum}`;
     const list = goals.map(
-      ({ goal, holds }) => `${holds === null ? '?' : holds ? '✓' : '·'} ${goal}`,
+      ({ goal, holds }) => `${holds === null ? '?' : holds ? '✓' : '○'} ${goal}`,
     );
     this.item.tooltip = new vscode.MarkdownString(list.join('  \n'));
     this.item.accessibilityInformation = {

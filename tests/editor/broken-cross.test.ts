@@ -172,7 +172,7 @@ describe('a solve whose cross is broken', () => {
   });
 
   it('shows a picture of the cube on hovering over the turn', async () => {
-    await desk.hoverSquiggle();
+    await desk.hoverAt(LINE + 1, COLUMN + 1);
     const picture = desk.page.locator('.monaco-hover img[src^="data:image/svg+xml"]');
     await picture.waitFor();
     const size = await picture.evaluate((image: HTMLImageElement) => image.naturalWidth);
@@ -195,6 +195,27 @@ describe('a solve whose cross is broken', () => {
     await cube.locator('#letters').click();
     await cube.locator('#safe').click();
     await cube.waitForSelector('body[data-palette="standard"]');
+  });
+
+  it('passes the accessibility checks of axe in both views', async () => {
+    const source = readFileSync('node_modules/axe-core/axe.min.js', 'utf8');
+    for (const view of [cube, tutor]) {
+      await view.evaluate(source);
+      const found = await view.evaluate(async () => {
+        const { axe } = window as unknown as {
+          axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+        };
+        const { violations } = await axe.run();
+        return violations.map(
+          ({ id, nodes }) =>
+            `${id}: ${nodes
+              .map(({ html }) => html)
+              .join(' ')
+              .slice(0, 300)}`,
+        );
+      });
+      expect(found).toEqual([]);
+    }
   });
 
   it('brought up no error in the log of the views', () => {

@@ -59,6 +59,7 @@ function placeWords(block: BlockView, place: number): string {
 
 export function drawControls(block: BlockView, place: PlaceView): void {
   byId('where').textContent = placeWords(block, place.place);
+  byId('next').textContent = block.texts[place.place] ?? '';
   for (const button of document.querySelectorAll('[data-step="back"], [data-step="start"]')) {
     button.toggleAttribute('disabled', place.place === 0);
   }
@@ -75,7 +76,7 @@ export function drawGoals(place: PlaceView): void {
         ? ['unknown', '?', 'not known']
         : holds
           ? ['holds', '✓', 'holds']
-          : ['open', '·', 'does not hold'];
+          : ['open', '○', 'does not hold'];
     const item = element('li', { class: kind, title: `${goal} ${word}` });
     item.append(element('span', { class: 'sign', 'aria-hidden': 'true' }, sign), goal);
     item.append(element('span', { class: 'unseen' }, ` ${word}`));

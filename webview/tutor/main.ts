@@ -88,6 +88,8 @@ for (const button of document.querySelectorAll<HTMLElement>('[data-question]')) 
   button.addEventListener('click', () => ask(button.dataset.question ?? ''));
 }
 
+// The component writes a label of its own over the page's.
+field.setAttribute('aria-label', 'Question');
 field.value = host.kept()?.draft ?? '';
 host.send({ kind: 'ready' });
 document.body.dataset.loaded = 'true';

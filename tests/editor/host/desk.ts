@@ -171,12 +171,43 @@ export class Desk {
     await this.page.mouse.up();
   }
 
-  /** Rests the mouse on the first squiggle of a line that is in sight, until the hover is there. */
-  async hoverSquiggle(): Promise<void> {
-    const squiggle = await this.page.locator('.squiggly-error').first().boundingBox();
-    if (squiggle === null) throw new Error('there is no squiggle in sight');
-    await this.page.mouse.move(squiggle.x + 40, squiggle.y - 30);
-    await this.page.mouse.move(squiggle.x + 4, squiggle.y + 6, { steps: 2 });
+  /** Rests the mouse on a character in sight (line and column from 1) until a hover with a picture is there. */
+  async hoverAt(line: number, column: number): Promise<void> {
+    const top = `${
+      (
+        await this.page
+          .locator('.line-numbers')
+          .filter({ hasText: new RegExp(`^${line}$`) })
+          .first()
+          .boundingBox()
+      )?.y ?? 0
+    }`;
+    const at = await this.page.locator('.monaco-editor .view-line').evaluateAll(
+      (lines, [y, index]) => {
+        const found = lines.find(
+          (each) => Math.abs(each.getBoundingClientRect().top - Number(y)) < 3,
+        );
+        if (found === undefined) return undefined;
+        let rest = Number(index);
+        const walker = document.createTreeWalker(found, NodeFilter.SHOW_TEXT);
+        for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+          const length = node.textContent?.length ?? 0;
+          if (rest < length) {
+            const range = document.createRange();
+            range.setStart(node, rest);
+            range.setEnd(node, rest + 1);
+            const box = range.getBoundingClientRect();
+            return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+          }
+          rest -= length;
+        }
+        return undefined;
+      },
+      [top, String(column - 1)],
+    );
+    if (at === undefined) throw new Error(`line ${line} is not in sight`);
+    await this.page.mouse.move(at.x + 60, at.y + 90);
+    await this.page.mouse.move(at.x, at.y, { steps: 2 });
     await this.page.locator('.monaco-hover img[src^="data:image/svg+xml"]').waitFor();
   }
 
