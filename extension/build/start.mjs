@@ -7,6 +7,7 @@ import { spawn, spawnSync } from 'node:child_process';
 import { cpSync, existsSync, mkdirSync, readdirSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { setInterval } from 'node:timers';
 import { parseArgs } from 'node:util';
 import { HostError, installHost, startHost } from './host.ts';
 
@@ -79,9 +80,11 @@ async function main() {
   say(
     `\nOpen this address in a browser on this machine:\n\n  ${host.urlFor(first)}\n\nCtrl+C ends the editor.`,
   );
-  for (const signal of /** @type {const} */ (['SIGINT', 'SIGTERM'])) {
-    process.on(signal, () => void host.stop().then(() => process.exit(0)));
-  }
+  const end = () => void host.stop().then(() => process.exit(0));
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.on(signal, end);
+  // npm may be ended without a word to its script; the editor should not outlive it.
+  const parent = process.ppid;
+  setInterval(() => process.ppid === parent || end(), 1000);
 }
 
 main().catch((error) => {
