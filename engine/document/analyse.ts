@@ -14,8 +14,8 @@ import type { Position, Range } from '../cube/place.ts';
 import { NO_TURNS, countTurns, type Counts } from '../notation/count.ts';
 import type { Analysis, AnalysisOptions, Block } from './analysis.ts';
 import { DEFAULT_SEVERITY, type Finding, type Fix, type Severity } from './finding.ts';
-import { judgeBlock, type JudgedBlock } from './judge-block.ts';
-import { textOfTurn } from './judged.ts';
+import { judgeBlock } from './judge-block.ts';
+import { textOfTurn, type JudgedBlock } from './judged.ts';
 import { makeNames, namedSequences, nameFindings, namesIn, type NamedSequence } from './names.ts';
 import type { RawFinding } from './raw-finding.ts';
 import {
@@ -46,6 +46,10 @@ interface Kept {
 interface KeptBlock {
   readonly result: JudgedBlock;
   readonly usesNames: boolean;
+  /** Turns of the budget when it came to this block, how many it used, and whether that was too few. */
+  readonly left: number;
+  readonly used: number;
+  readonly bound: boolean;
 }
 
 const KEPT = new WeakMap<Analysis, Kept>();
@@ -69,21 +73,25 @@ export function analyse(
   const before = previous && KEPT.get(previous);
   const isSame = before?.environment === environment;
   const sameNames = before?.names === names.text;
-  const budget = { left: TEXT_LIMIT };
+  const budget = { left: TEXT_LIMIT, bound: false };
   const kept = new Map<string, KeptBlock>();
   const done = blocks.map((block) => {
     const key = blockKey(tree, block);
-    const old = isSame && budget.left > 0 ? before.blocks.get(key) : undefined;
-    const usesNames = old?.usesNames ?? namesUsed(tree, block);
-    let result: JudgedBlock;
+    const found = isSame ? before.blocks.get(key) : undefined;
+    const old = found && fitsBudget(found, budget.left) ? found : undefined;
+    const usesNames = found?.usesNames ?? namesUsed(tree, block);
+    const { left } = budget;
+    let entry: KeptBlock;
     if (old !== undefined && (sameNames || !usesNames)) {
-      ({ result } = old);
-      budget.left = Math.max(0, budget.left - result.judged.course.length);
+      entry = { ...old, left };
+      budget.left -= old.used;
     } else {
-      result = judgeBlock({ tree, block, inherited: fileWide.settings, names, budget });
+      budget.bound = false;
+      const result = judgeBlock({ tree, block, inherited: fileWide.settings, names, budget });
+      entry = { result, usesNames, left, used: left - budget.left, bound: budget.bound };
     }
-    kept.set(key, { result, usesNames });
-    return { result, line: block.first };
+    kept.set(key, entry);
+    return { result: entry.result, line: block.first };
   });
 
   const firstBlock = blocks.length > 0 ? blocks[0].first : Infinity;
@@ -108,6 +116,11 @@ export function analyse(
   };
   KEPT.set(analysis, { environment, names: names.text, blocks: kept });
   return analysis;
+}
+
+/** Whether judging the block anew, with so many turns left, would come to the same. */
+function fitsBudget({ left, used, bound }: KeptBlock, now: number): boolean {
+  return left === now || (!bound && used <= now);
 }
 
 interface PlacedFinding {

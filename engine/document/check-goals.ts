@@ -5,7 +5,7 @@
 import { setOf, type Piece, type PieceSet } from '../cube/piece.ts';
 import { printTurn } from '../cube/turn.ts';
 import { makeCourse, type Course } from '../goals/course.ts';
-import { crossAlignment, lastTurnMissing } from '../goals/cross-alignment.ts';
+import { lastTurnMissing } from '../goals/cross-alignment.ts';
 import { goalHolds, goalMissing } from '../goals/judge.ts';
 import { piecesToName } from '../goals/moved.ts';
 import { restoringChange, type RestoringChange } from '../goals/restore.ts';
@@ -18,12 +18,12 @@ import {
   rangeOfTurn,
   straysAt,
   topOf,
-  turnBefore,
   turnRef,
   type Judged,
 } from './judged.ts';
 import type { RawFinding, RawFix, StrayPiece } from './raw-finding.ts';
 import type { TextStage } from './stages.ts';
+import { namesHeld, unreached } from './unreached.ts';
 
 /** Turns of a stage that are searched for a restoring change. */
 const CHANGE_LIMIT = 120;
@@ -43,11 +43,21 @@ class GoalChecker {
   covered: PieceSet = 0;
   /** The first lasting break, and how the course would be with the change that closes it. */
   fault: { readonly break: Break; readonly mended: Mended | undefined } | undefined;
-  /** Places whose faults have a finding. */
   endTold = false;
+  /** How many stages may still be searched for the change that reaches them. */
+  changesLeft = 5;
+
+  /** Carried breaks by goal, in order. */
+  readonly carried = new Map<number, Break[]>();
 
   constructor(judged: Judged) {
     this.judged = judged;
+    for (const found of judged.timeline.breaks) {
+      if (found.kind !== 'carried') continue;
+      const breaks = this.carried.get(found.goal);
+      if (breaks) breaks.push(found);
+      else this.carried.set(found.goal, [found]);
+    }
   }
 
   breaks(): void {
@@ -175,6 +185,19 @@ class GoalChecker {
     };
   }
 
+  /** Pieces of goals that are lent out across a place, for which there is a finding or an announcement. */
+  lentAt(place: number): PieceSet {
+    const { judged } = this;
+    const state = judged.course.stateAt(place);
+    let lent: PieceSet = 0;
+    for (const [goal, breaks] of this.carried) {
+      const found = breaks.findLast((one) => one.turn < place);
+      if (state && found?.restoredAt !== undefined && found.restoredAt >= place)
+        lent |= goalMissing(judged.timeline.judged[goal], state);
+    }
+    return lent;
+  }
+
   reached(stage: TextStage): boolean {
     return this.judged.timeline.held[stage.goal][stage.end] !== 0;
   }
@@ -202,9 +225,10 @@ class GoalChecker {
       const goal = judged.goals[stage.goal];
       const missing = goalMissing(goal, state);
       const isLast = index === stages.length - 1 && stage.end === judged.course.length;
-      const finding = this.unreached(stage, missing, isLast);
-      const told = (missing & ~this.covered) === 0;
-      this.covered |= missing;
+      const finding = unreached(judged, stage, missing, isLast, this.changesLeft-- > 0);
+      const lent = this.lentAt(stage.end);
+      const told = (missing & ~(this.covered | lent)) === 0;
+      this.covered |= missing & ~lent;
       if (
         isLast &&
         (finding.args.code === 'not-solved' || finding.args.code === 'last-turn-missing')
@@ -212,88 +236,6 @@ class GoalChecker {
         this.endTold = true;
       if (!told) this.findings.push(finding);
     });
-  }
-
-  unreached(stage: TextStage, missing: PieceSet, isLast: boolean): RawFinding {
-    const { judged } = this;
-    const { course, base } = judged;
-    const goal = judged.goals[stage.goal];
-    const state = course.stateAt(stage.end);
-    if (state === undefined) throw new Error('an unknown state is not judged');
-    const range = {
-      start: { line: stage.line, character: stage.span.start },
-      end: { line: stage.line, character: stage.span.end },
-    };
-    const pieces = straysAt(judged, stage.end, missing);
-    const alignment = goal.name === 'cross' ? crossAlignment(state, base) : undefined;
-    const severity = isLast ? { severity: 'warning' as const } : {};
-    const isFinal = stage.goal === judged.goals.length - 1;
-    if (alignment?.kind === 'offset') {
-      const turn = printTurn(layerTurn(base, alignment.turns, state.holding));
-      return {
-        args: { code: 'cross-not-aligned', kind: 'offset', goal: goal.name, base, turn },
-        range,
-        ...severity,
-        ...this.appended(stage, turn, isLast),
-      };
-    }
-    if (alignment?.kind === 'order') {
-      return {
-        args: { code: 'cross-not-aligned', kind: 'order', goal: goal.name, base, pieces },
-        range,
-        ...severity,
-      };
-    }
-    const quarters = lastTurnMissing(goal, state, base);
-    if (quarters !== undefined && (isLast || isFinal)) {
-      const turn = printTurn(layerTurn(topOf(base), quarters, state.holding));
-      return {
-        args: { code: 'last-turn-missing', goal: isFinal ? 'solved' : goal.name, base, turn },
-        range,
-        ...this.appended(stage, turn, isLast),
-      };
-    }
-    if (
-      isFinal &&
-      judged.kind === 'solve' &&
-      stage.end === course.length &&
-      judged.start.from !== 'inverse'
-    ) {
-      return {
-        args: { code: 'not-solved', base, pieces, claimed: true, holding: this.heldAt(stage.end) },
-        range,
-      };
-    }
-    return {
-      args: {
-        code: 'goal-not-reached',
-        goal: goal.name,
-        base,
-        pieces,
-        last: turnBefore(judged, stage.end),
-      },
-      range,
-      ...severity,
-    };
-  }
-
-  /** A turn written behind the last one of a stage; offered where nothing follows that it would disturb. */
-  appended(stage: TextStage, turn: string, isLast: boolean): { fixes?: RawFix[] } {
-    if (!isLast || stage.end === 0) return {};
-    const { end } = rangeOfTurn(this.judged, stage.end - 1);
-    const line = this.judged.textOf(end.line);
-    const inBracket = /^[^/#;]*[)\]]/.test(line.slice(end.character));
-    if (inBracket) return {};
-    return {
-      fixes: [
-        { title: `Add ${turn}`, edits: [{ range: { start: end, end }, newText: ` ${turn}` }] },
-      ],
-    };
-  }
-
-  heldAt(place: number): string[] {
-    const { goals, timeline } = this.judged;
-    return goals.filter((_, index) => timeline.held[index][place] === 1).map((goal) => goal.name);
   }
 
   /** The end of a solve that says nothing of its stages. */
@@ -329,7 +271,7 @@ class GoalChecker {
         base,
         pieces,
         claimed: false,
-        holding: this.heldAt(course.length),
+        holding: namesHeld(judged, course.length),
       },
       range,
       severity: 'warning',

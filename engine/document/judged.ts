@@ -14,8 +14,11 @@ import type { Method } from '../goals/methods.ts';
 import type { RestoringChange } from '../goals/restore.ts';
 import type { Timeline } from '../goals/timeline-types.ts';
 import { readSequence } from '../notation/read.ts';
-import type { Change, RawFix, StrayPiece, TurnRef } from './raw-finding.ts';
-import type { Script } from './script.ts';
+import type { SequenceFacts } from './analysis.ts';
+import type { Change, RawFinding, RawFix, StrayPiece, TurnRef } from './raw-finding.ts';
+import type { Names } from './names.ts';
+import type { BlockTree, DocumentTree } from './read/index.ts';
+import type { Budget, Script } from './script.ts';
 import type { Settings } from './settings.ts';
 import type { Start } from './start.ts';
 import type { TextStages } from './stages.ts';
@@ -39,6 +42,29 @@ export interface Judged {
   readonly textOf: (line: number) => string;
   /** `numbers[turn]`: what people call the turn. */
   readonly numbers: ArrayLike<number>;
+}
+
+/** One block with its facts and findings. */
+export interface JudgedBlock {
+  readonly judged: Judged;
+  readonly title: string;
+  readonly sequence: SequenceFacts | undefined;
+  readonly solved: boolean;
+  readonly findings: readonly RawFinding[];
+  readonly asides: readonly JudgedBlock[];
+  /** First and last line of the block, counted from the first line of the outermost one. */
+  readonly first: number;
+  readonly end: number;
+}
+
+export interface BlockQuestion {
+  readonly tree: DocumentTree;
+  readonly block: BlockTree;
+  readonly inherited: Settings;
+  readonly names: Names;
+  readonly budget: Budget;
+  /** Judged only to see what a change would bring; then no changes are tried in turn. */
+  readonly isTrial?: boolean;
 }
 
 /** From 1, without rotations; a rotation has the number of the turn before it. */

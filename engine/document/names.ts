@@ -5,7 +5,7 @@ import type { Resolve } from '../notation/execute.ts';
 import { isBracket, listsOf } from '../notation/fold.ts';
 import type { SequenceNode } from '../notation/tree.ts';
 import type { RawFinding } from './raw-finding.ts';
-import type { BlockTree, Body, DocumentTree, LineContent } from './read/index.ts';
+import { executedBody, type BlockTree, type DocumentTree } from './read/index.ts';
 
 export interface NamedSequence {
   /** Lower case, hyphens for spaces: as after `@`. */
@@ -22,24 +22,6 @@ export function sequenceKey(name: string): string {
   return name.trim().toLowerCase().replace(/\s+/g, '-');
 }
 
-/** The body of a line that is executed; scrambles are not. */
-export function bodyOf(content: LineContent): Body | undefined {
-  switch (content.kind) {
-    case 'turns':
-    case 'prose':
-    case 'spoken':
-      return content;
-    case 'stage':
-      return content.body;
-    case 'key':
-      return content.key === 'scramble' ? undefined : content.body;
-    case 'unknown-key':
-      return content.suggestion?.kind === 'stage' ? content.body : undefined;
-    default:
-      return undefined;
-  }
-}
-
 /** The sequences that blocks define, in order; unnamed ones have none. */
 export function namedSequences(
   tree: DocumentTree,
@@ -49,7 +31,7 @@ export function namedSequences(
   return blocks.flatMap((block) => {
     if (block.kind !== 'sequence' || block.name === undefined) return [];
     const items = block.lines.flatMap((line) => {
-      const body = bodyOf(tree.lines[line].content);
+      const body = executedBody(tree.lines[line].content);
       return body?.kind === 'turns' ? body.turns.items : [];
     });
     const text = block.lines.map((line) => tree.lines[line].text).join('\n');

@@ -56,6 +56,8 @@ export type FindingArgs =
       readonly code: 'goal-not-reached';
       readonly pieces: readonly StrayPiece[];
       readonly last: TurnRef | undefined;
+      /** The single change that reaches it, if there is one. */
+      readonly change: Change | undefined;
     })
   | (Goalwise & {
       readonly code: 'cross-not-aligned';

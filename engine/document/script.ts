@@ -16,14 +16,16 @@ import {
   type SequenceJump,
 } from '../notation/execute.ts';
 import type { SequenceMark, SequenceTree } from '../notation/tree.ts';
-import type {
-  BlockTree,
-  Body,
-  DocumentTree,
-  KeyLine,
-  LineContent,
-  UnknownKeyLine,
-  Words,
+import {
+  executedBody,
+  rotatesOnly,
+  type BlockTree,
+  type Body,
+  type DocumentTree,
+  type KeyLine,
+  type LineContent,
+  type UnknownKeyLine,
+  type Words,
 } from './read/index.ts';
 
 /** Turns that one block may execute (design: beyond that it is `too-long`). */
@@ -79,8 +81,14 @@ export interface Script {
 export interface ScriptContext {
   readonly methods: readonly Method[];
   readonly resolve: Resolve;
-  /** Turns that may still be executed in the whole text. */
-  readonly budget: { left: number };
+  readonly budget: Budget;
+}
+
+/** Turns that may still be executed in the whole text. */
+export interface Budget {
+  left: number;
+  /** Whether that was too few somewhere, so that the outcome depends on what came before. */
+  bound: boolean;
 }
 
 export function emptyScript(): Script {
@@ -195,8 +203,9 @@ class LineWriter {
         events.push({ kind: 'net-row', ...this.at, words: content });
         return;
       case 'unknown-key':
-        notes.push({ kind: 'unknown-key', line: this.line, content });
-        if (content.body && content.suggestion?.kind === 'stage') this.body(text, content.body);
+        if (!rotatesOnly(content.body))
+          notes.push({ kind: 'unknown-key', line: this.line, content });
+        if (content.body && executedBody(content)) this.body(text, content.body);
         break;
       default:
         this.body(text, content);
@@ -239,7 +248,10 @@ class LineWriter {
     for (const node of execution.unresolved) {
       script.notes.push({ kind: 'name-unknown', line, name: node.name, span: node.span });
     }
-    if (execution.tooLong) script.notes.push({ kind: 'too-long', line, span });
+    if (execution.tooLong) {
+      script.notes.push({ kind: 'too-long', line, span });
+      context.budget.bound ||= context.budget.left < TURN_LIMIT - first;
+    }
     append(script, execution, line);
     context.budget.left = Math.max(0, context.budget.left - execution.codes.length);
     if (script.codes.length > first) {

@@ -42,16 +42,16 @@ function sayNames(pieces: readonly Piece[], base: number): string {
   return listed(named);
 }
 
-function sayChange(change: Change, firstLine: number): string {
+function sayChange(change: Change, firstLine: number, does: 'restores' | 'reaches'): string {
   switch (change.kind) {
     case 'insert':
       return change.after
-        ? `${change.text} after ${sayTurn(change.after, firstLine)} restores it`
-        : `${change.text} at the beginning restores it`;
+        ? `${change.text} after ${sayTurn(change.after, firstLine)} ${does} it`
+        : `${change.text} at the beginning ${does} it`;
     case 'replace':
-      return `${change.text} in place of ${sayTurn(change.turn, firstLine)} restores it`;
+      return `${change.text} in place of ${sayTurn(change.turn, firstLine)} ${does} it`;
     case 'remove':
-      return `leaving out ${sayTurn(change.turn, firstLine)} restores it`;
+      return `leaving out ${sayTurn(change.turn, firstLine)} ${does} it`;
   }
 }
 
@@ -66,7 +66,9 @@ export function sayFinding(args: FindingArgs, firstLine: number): string {
       const lost = args.moved
         ? `it takes ${sayNames(args.moved, args.base)} away`
         : `${sayStrays(args.pieces, args.base)} after it`;
-      const change = args.change ? ` ${capital(sayChange(args.change, firstLine))}.` : '';
+      const change = args.change
+        ? ` ${capital(sayChange(args.change, firstLine, 'restores'))}.`
+        : '';
       return `${sayTurn(args.turn, firstLine)} breaks ${goalTitle(args.goal)} and it never comes back: ${lost}.${change}`;
     }
     case 'goal-carried':
@@ -75,7 +77,10 @@ export function sayFinding(args: FindingArgs, firstLine: number): string {
       return `${sayTurn(args.turn, firstLine)} lends ${sayNames(args.moved, args.base)} out of ${goalTitle(args.goal)}; ${sayTurn(args.restored, firstLine)} brings it back.`;
     case 'goal-not-reached': {
       const where = args.last ? ` after ${sayTurn(args.last, firstLine)}` : '';
-      return `${capital(goalTitle(args.goal))} is not reached${where}: ${sayStrays(args.pieces, args.base)}.`;
+      const change = args.change
+        ? ` ${capital(sayChange(args.change, firstLine, 'reaches'))}.`
+        : '';
+      return `${capital(goalTitle(args.goal))} is not reached${where}: ${sayStrays(args.pieces, args.base)}.${change}`;
     }
     case 'cross-not-aligned':
       return args.kind === 'offset'
@@ -175,7 +180,7 @@ export function sayRelated(note: RelatedNote, firstLine: number): string {
     case 'restored':
       return `Restored by ${sayTurn(note.turn, firstLine)}.`;
     case 'change':
-      return `${capital(sayChange(note.change, firstLine))}.`;
+      return `${capital(sayChange(note.change, firstLine, 'restores'))}.`;
     case 'stage-end':
       return `${capital(goalTitle(note.goal))} was reached here.`;
     case 'follows':

@@ -3,6 +3,7 @@
  * turns, for people paste one solve below the other; an aside lies inside its block and lets it go
  * on behind it.
  */
+import { hasTurns } from './executed.ts';
 import type { BlockTree, DocumentBlocks, DocumentTree, Key, KeyLine, LineContent } from './tree.ts';
 
 /** Keys of a title that stand above a pasted `scramble:` and go with it. */
@@ -33,25 +34,6 @@ export function keyLines(
     const { content } = tree.lines[line];
     return content.kind === 'key' && content.key === key ? [{ line, content }] : [];
   });
-}
-
-/** Whether anything on the line is executed: turns, names, gaps or pauses, the scramble's left out. */
-export function hasTurns(content: LineContent): boolean {
-  switch (content.kind) {
-    case 'turns':
-      return content.turns.items.length > 0;
-    case 'stage':
-    case 'unknown-key':
-      return content.body?.kind === 'turns' && content.body.turns.items.length > 0;
-    case 'key':
-      return (
-        content.key !== 'scramble' &&
-        content.body?.kind === 'turns' &&
-        content.body.turns.items.length > 0
-      );
-    default:
-      return false;
-  }
 }
 
 /** What ends the keys of a header: turns, spoken ones included, and headings of stages. */
