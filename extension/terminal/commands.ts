@@ -8,5 +8,8 @@ export const COMMANDS: ReadonlyMap<string, () => Promise<Command>> = new Map([
   ['check', async () => (await import('./check.ts')).check],
   ['state', async () => (await import('./state.ts')).state],
   ['ask', async () => (await import('./ask.ts')).ask],
+  ['solve', async () => (await import('./solve.ts')).solve],
+  ['slips', async () => (await import('./slips.ts')).slips],
   ['effect', async () => (await import('./effect.ts')).effect],
+  ['practice', async () => (await import('./practice.ts')).practice],
 ]);

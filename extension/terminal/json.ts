@@ -7,7 +7,7 @@ import * as v from 'valibot';
 
 const count = v.pipe(v.number(), v.integer(), v.minValue(0));
 
-const position = v.strictObject({ line: count, character: count });
+export const position = v.strictObject({ line: count, character: count });
 const range = v.strictObject({ start: position, end: position });
 
 /** Null above 2^53 − 1. */
