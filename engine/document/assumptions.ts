@@ -31,9 +31,12 @@ export function assumptions(judged: Judged, baseAssumed: boolean): RawFinding[] 
   if (start.from === 'inverse') findings.push({ args: { code: 'start-assumed' }, range });
   if (baseAssumed && start.from !== 'unknown') {
     const colour = COLOURS[base];
-    const top = { line: judged.firstLine, character: 0 };
-    const atKey = /^\s*(solve|sequence)\s*:/i.exec(judged.textOf(judged.firstLine)) !== null;
-    const place = atKey ? { line: judged.firstLine + 1, character: 0 } : top;
+    // Before the first line that does anything: a line above `scramble:` may be another solve's.
+    const first = script.events.find(
+      ({ kind, line }) =>
+        line >= judged.firstLine && (kind === 'turns' || kind === 'heading' || kind === 'label'),
+    );
+    const place = { line: first?.line ?? turn, character: 0 };
     findings.push({
       args: { code: 'base-assumed', colour },
       range,

@@ -192,34 +192,44 @@ function lostIn(judged: Judged, goal: Goal, line: number, item: Words): RawFindi
   const index = judged.stages.stageAt(line);
   const stage = index === undefined ? undefined : judged.stages.stages[index];
   const { first, end } = stage ?? { first: judged.ownFrom, end: judged.course.length };
-  for (let turn = first, held = false; turn <= end; turn++) {
-    const state = judged.course.stateAt(turn);
-    if (state === undefined) {
-      held = false;
-      continue;
-    }
-    const holds = goalHolds(goal, state);
-    if (held && !holds) {
-      const pieces = straysAt(judged, turn, goalMissing(goal, state));
-      const ref = turnRef(judged, turn - 1);
-      return [
-        {
-          args: {
-            code: 'claim-false',
-            kind: 'keeps',
-            goal: goal.name,
-            base: judged.base,
-            pieces,
-            turn: ref,
-          },
-          range: rangeIn(line, item.span),
-          related: [{ range: rangeOfTurn(judged, turn - 1), note: { kind: 'opened', turn: ref } }],
-        },
-      ];
-    }
+  const turn = firstLoss(judged, goal, first, end);
+  const state = turn === undefined ? undefined : judged.course.stateAt(turn + 1);
+  if (turn === undefined || state === undefined) return [];
+  const ref = turnRef(judged, turn);
+  return [
+    {
+      args: {
+        code: 'claim-false',
+        kind: 'keeps',
+        goal: goal.name,
+        base: judged.base,
+        pieces: straysAt(judged, turn + 1, goalMissing(goal, state)),
+        turn: ref,
+      },
+      range: rangeIn(line, item.span),
+      related: [{ range: rangeOfTurn(judged, turn), note: { kind: 'opened', turn: ref } }],
+    },
+  ];
+}
+
+const LOSSES = new WeakMap<Judged, Map<string, number | undefined>>();
+
+/** The first turn of a stretch that loses a goal; a text may ask the same again and again. */
+function firstLoss(judged: Judged, goal: Goal, first: number, end: number): number | undefined {
+  const known = LOSSES.get(judged) ?? new Map<string, number | undefined>();
+  LOSSES.set(judged, known);
+  const key = `${goal.name} ${String(first)} ${String(end)}`;
+  if (known.has(key)) return known.get(key);
+  let found: number | undefined;
+  let held = false;
+  for (let place = first; place <= end && found === undefined; place++) {
+    const state = judged.course.stateAt(place);
+    const holds = state !== undefined && goalHolds(goal, state);
+    if (held && !holds && state !== undefined) found = place - 1;
     held = holds;
   }
-  return [];
+  known.set(key, found);
+  return found;
 }
 
 /** Rotations of at most two turns that lead from one holding to another; the shortest. */
@@ -253,20 +263,25 @@ function heldOtherwise(
   const { holding } = state;
   const rotation = rotationBetween(holding, claimed);
   const line = { line: range.start.line, character: 0 };
-  const fix = rotation && {
-    title: `Insert ${rotation}`,
-    edits: [{ range: { start: line, end: line }, newText: `${rotation}\n` }],
-  };
+  const [up, front] = [colourAt(holding, 0), colourAt(holding, 2)];
+  const asItIs = `${up} up, ${front} front`;
+  const fixes = [{ title: `Write ${asItIs}`, edits: [{ range, newText: asItIs }] }];
+  if (rotation !== undefined) {
+    fixes.unshift({
+      title: `Insert ${rotation}`,
+      edits: [{ range: { start: line, end: line }, newText: `${rotation}\n` }],
+    });
+  }
   return [
     {
       args: {
         code: 'holding-differs',
-        up: colourAt(holding, 0),
-        front: colourAt(holding, 2),
+        up,
+        front,
         rotation,
       },
       range,
-      ...(fix ? { fixes: [fix] } : {}),
+      fixes,
     },
   ];
 }
@@ -290,7 +305,26 @@ function checkCounts(judged: Judged): RawFinding[] {
       {
         args: { code: 'count-differs', claimed: count.value, obtm, stm, etm },
         range: rangeIn(stage.line, count.span),
+        ...recounted(judged, stage.line, count, obtm),
       },
     ];
   });
+}
+
+/** The count written anew, where its digits can be told from the rest. */
+function recounted(
+  { textOf }: Judged,
+  line: number,
+  { value, span }: { readonly value: number; readonly span: Span },
+  obtm: number,
+): Pick<RawFinding, 'fixes'> {
+  const places = [...textOf(line).slice(span.start, span.end).matchAll(/\d+/g)].filter(
+    (match) => Number(match[0]) === value,
+  );
+  if (places.length !== 1) return {};
+  const start = span.start + places[0].index;
+  const range = rangeIn(line, { start, end: start + places[0][0].length });
+  return {
+    fixes: [{ title: `Write ${String(obtm)}`, edits: [{ range, newText: String(obtm) }] }],
+  };
 }

@@ -13,7 +13,7 @@ import type { SequenceFacts } from './analysis.ts';
 import { sayBadValue } from './bad-values.ts';
 import { goalNamed, rangeIn, unknownGoal } from './check-claims.ts';
 import { strays, turnRef, type Judged } from './judged.ts';
-import type { RawFinding } from './raw-finding.ts';
+import type { RawFinding, RawFix } from './raw-finding.ts';
 import { readDoes, readList, readOrder } from './read/index.ts';
 
 /** The effect of all turns done in the reference holding; undefined if some are unknown. */
@@ -64,6 +64,7 @@ export function checkSequence(judged: Judged): SequenceResult {
             computed: effectOrder(effect),
           },
           range,
+          fixes: [written(String(effectOrder(effect)), range)],
         });
       }
     } else if (key === 'does') {
@@ -75,14 +76,16 @@ export function checkSequence(judged: Judged): SequenceResult {
         });
       else if (still) {
         if (!sameDoes(read, still)) {
+          const does = printDoes(describeEffect(still));
           findings.push({
             args: {
               code: 'claim-false',
               kind: 'does',
               claimed: value.text,
-              computed: printDoes(describeEffect(still)) || 'nothing',
+              computed: does || 'nothing',
             },
             range,
+            ...(does === '' ? {} : { fixes: [written(does, range)] }),
           });
         }
       }
@@ -116,6 +119,10 @@ export function checkSequence(judged: Judged): SequenceResult {
       does: printDoes(describeEffect(still)),
     },
   };
+}
+
+function written(newText: string, range: RawFinding['range']): RawFix {
+  return { title: `Write ${newText}`, edits: [{ range, newText }] };
 }
 
 function bodyEffect({ course, start }: Judged): State | undefined {

@@ -27,7 +27,7 @@ export function checkText(question: TextQuestion): RawFinding[] {
     if (note.line < question.firstLine) continue;
     if (note.kind === 'prose') {
       // Lines of words that follow each other are one passage and one finding.
-      const fix = commentFix(note.line, question.textOf(note.line));
+      const fix = commentFix(note.line, note.words.span.start);
       if (lastProse && lastProse.line === note.line - 1) {
         const before = findings[lastProse.index];
         findings[lastProse.index] = {
@@ -59,8 +59,7 @@ export function checkText(question: TextQuestion): RawFinding[] {
   return findings;
 }
 
-function commentFix(line: number, text: string): RawFix {
-  const character = text.length - text.trimStart().length;
+function commentFix(line: number, character: number): RawFix {
   const place = { line, character };
   return {
     title: 'Make it a comment',

@@ -39,12 +39,16 @@ export type ScriptEvent = { readonly line: number; readonly place: number } & (
       readonly span: Span;
       readonly count: { readonly value: number; readonly span: Span } | undefined;
     }
-  /** A comment that is nothing but stage names; `before` is the place where its line's turns begin. */
+  /**
+   * A comment that is nothing but stage names; `before` is the place where its line's turns begin.
+   * `done`: it says so in a word.
+   */
   | {
       readonly kind: 'label';
       readonly names: readonly StageName[];
       readonly span: Span;
       readonly before: number;
+      readonly done: boolean;
     }
   /** A line of turns; `place` is where it begins. */
   | { readonly kind: 'turns'; readonly end: number }
@@ -218,7 +222,9 @@ class LineWriter {
 
   label(text: string, span: Span, before: number): void {
     const names = claimLabels(text, this.context.methods);
-    if (names) this.script.events.push({ kind: 'label', ...this.at, names, span, before });
+    if (names === undefined) return;
+    const done = /\b(?:done|completed?)\b/i.test(text);
+    this.script.events.push({ kind: 'label', ...this.at, names, span, before, done });
   }
 
   scramble(text: string, body: Body, span: Span): void {

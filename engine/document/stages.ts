@@ -38,7 +38,7 @@ export interface TextStages {
   readonly checks: readonly StageCheck[];
   /** Headings that name no stage of the method in force. */
   readonly strange: readonly { readonly line: number; readonly span: Span }[];
-  /** For each event of the script, by its index: the stage it lies in. */
+  /** The stage that was opened last at or above a line; an index of `stages`. */
   stageAt(line: number): number | undefined;
 }
 
@@ -57,8 +57,8 @@ class StageFinder {
   readonly stages: TextStage[] = [];
   readonly checks: StageCheck[] = [];
   readonly strange: { line: number; span: Span }[] = [];
-  /** The open stage, an index of `stages`. */
-  open: number | undefined;
+  /** The open stages, indices of `stages`: one, or several that are done together. */
+  open: number[] = [];
   mode: Mode = 'none';
   /** Where the stretch since the last label begins. */
   stretch = 0;
@@ -108,57 +108,81 @@ class StageFinder {
 
   label(event: Extract<ScriptEvent, { kind: 'label' }>): void {
     const alone = event.before === event.place;
-    for (const [index, name] of event.names.entries()) {
-      const goal = this.resolve(name);
-      if (goal === undefined) continue;
-      const isOpen = this.open !== undefined && this.stages[this.open].goal === goal;
+    const named = event.names.flatMap((name) => {
+      const due = this.resolve(name);
+      if (due === undefined) return [];
+      // Behind turns, `pair` is the pair that is open, not the one that is due.
+      const isNext = !alone && name.ordinal === undefined && /pair|slot|block/.test(name.alias);
+      const goal = isNext && this.isOpen(due - 1) ? due - 1 : due;
       const count = name.count === undefined ? undefined : { value: name.count, span: event.span };
-      const said = { goal, line: event.line, span: event.span, count };
-      if (this.mode === 'heading') {
-        if (!isOpen)
-          this.checks.push({ goal, place: event.place, line: event.line, span: event.span });
-      } else if (alone && index === 0 && !(isOpen && this.mode === 'label')) {
-        const first = this.mode === 'none' ? this.withRotations(event.place) : event.place;
-        this.close(first);
-        this.begin({ ...said, first, end: first, how: 'label' }, 'label');
-      } else if (this.mode === 'label' && isOpen) {
-        this.close(event.place);
-        this.mode = 'none';
-      } else {
-        if (this.mode === 'label' && !alone) this.close(event.before);
-        const last = this.stages.at(-1);
-        // Stages done together share their turns.
-        const together = index > 0 && last?.line === event.line ? last.first : undefined;
-        this.begin(
-          {
-            ...said,
-            first: together ?? (this.mode === 'label' ? event.before : this.stretch),
-            end: event.place,
-            how: 'closing label',
-          },
-          'none',
-        );
-        this.stretch = event.place;
-        this.open = undefined;
-      }
+      const stage = { goal, line: event.line, span: event.span, count };
+      // `// pairs 1 + 2`: the second is told by the first.
+      this.count(goal);
+      return [stage];
+    });
+    if (named.length === 0) return;
+    const own = named.filter(({ goal }) => this.isOpen(goal));
+    const others = named.filter(({ goal }) => !this.isOpen(goal));
+    if (this.mode === 'heading') {
+      for (const { goal, line, span } of others)
+        this.checks.push({ goal, place: event.place, line, span });
+    } else if (own.length > 0) {
+      // Stages done together share their turns.
+      const { first } = this.stages[this.open[0]];
+      this.close(event.place);
+      this.mode = 'none';
+      for (const said of others) this.done(said, first, event.place);
+    } else if (alone && !event.done) {
+      const first =
+        this.mode === 'none' ? this.withRotations(event.place) : this.ownLineRotations(event.place);
+      this.close(first);
+      for (const said of named) this.begin({ ...said, first, end: first, how: 'label' }, 'label');
+    } else {
+      const inLabel = this.mode === 'label';
+      if (inLabel) this.close(event.before);
+      const first = inLabel ? event.before : this.stretch;
+      this.mode = 'none';
+      for (const said of named) this.done(said, first, event.place);
     }
+  }
+
+  /** A stage that its label closes. */
+  done(
+    said: Pick<TextStage, 'goal' | 'line' | 'span' | 'count'>,
+    first: number,
+    end: number,
+  ): void {
+    this.stages.push({ ...said, first, end, how: 'closing label' });
+    this.count(said.goal);
+    this.stretch = end;
+  }
+
+  isOpen(goal: number): boolean {
+    return this.open.some((index) => this.stages[index].goal === goal);
   }
 
   begin(stage: TextStage, mode: Mode): void {
     this.stages.push(stage);
-    this.open = this.stages.length - 1;
+    this.open.push(this.stages.length - 1);
     this.mode = mode;
-    const { name } = this.method.stages[stage.goal];
+    this.count(stage.goal);
+  }
+
+  /** Pairs and blocks are counted, for a name may mean the next one. */
+  count(goal: number): void {
+    const { name } = this.method.stages[goal];
     if (name.endsWith(' pair')) this.pairs = Math.max(this.pairs, Number(name.charAt(0)));
     if (name.endsWith(' block'))
       this.blocks = name === 'first block' ? Math.max(this.blocks, 1) : 2;
   }
 
   close(place: number): void {
-    if (this.open === undefined) return;
-    const stage = this.stages[this.open];
-    this.stages[this.open] = { ...stage, end: Math.max(stage.first, place) };
-    this.open = undefined;
+    if (this.open.length === 0) return;
+    for (const index of this.open) {
+      const stage = this.stages[index];
+      this.stages[index] = { ...stage, end: Math.max(stage.first, place) };
+    }
+    this.open = [];
     this.stretch = place;
   }
 
@@ -170,7 +194,7 @@ class StageFinder {
 
   /** Rotations on lines of their own at the end of a stage belong to the next one. */
   ownLineRotations(place: number): number {
-    const from = this.open === undefined ? this.stretch : this.stages[this.open].first;
+    const from = this.open.length === 0 ? this.stretch : this.stages[this.open[0]].first;
     let first = place;
     while (first > from && this.rotation(first - 1)) first--;
     if (first === from) return place;
@@ -191,12 +215,16 @@ class StageFinder {
       const first = Math.min(Math.max(stage.first, inspected), Math.max(stage.end, stage.first));
       return { ...stage, first, end: Math.max(first, stage.end) };
     });
+    const opened = stages.flatMap(({ how }, index) => (how === 'closing label' ? [] : [index]));
     const stageAt = (line: number): number | undefined => {
-      let found: number | undefined;
-      stages.forEach((stage, index) => {
-        if (stage.how !== 'closing label' && stage.line <= line) found = index;
-      });
-      return found;
+      let low = 0;
+      let high = opened.length;
+      while (low < high) {
+        const middle = (low + high) >> 1;
+        if (stages[opened[middle]].line <= line) low = middle + 1;
+        else high = middle;
+      }
+      return low === 0 ? undefined : opened[low - 1];
     };
     return { stages, checks: this.checks, strange: this.strange, stageAt };
   }
