@@ -93,7 +93,7 @@ describe('the tutor', () => {
     expect(await tutor.locator('.entry').count()).toBe(0);
   });
 
-  it('shows the cube in a tab beside the text as well, following the cursor', async () => {
+  it('shows the cube in a tab beside the text as well, following the cursor, and again after a reload', async () => {
     await desk.run('Turnlore: Open the Cube beside the Text');
     const frames = async (): Promise<Frame[]> => {
       const found: Frame[] = [];
@@ -111,5 +111,14 @@ describe('the tutor', () => {
     expect(both).toHaveLength(2);
     await desk.cursorTo(2, 1);
     for (const frame of both) await frame.waitForSelector('body[data-place="0"]');
+    // The editor writes its layout with a delay.
+    await desk.page.waitForTimeout(2000);
+    await desk.reload();
+    both = await frames();
+    for (let tries = 0; tries < 100 && both.length < 2; tries++) {
+      await desk.page.waitForTimeout(100);
+      both = await frames();
+    }
+    expect(both).toHaveLength(2);
   });
 });
