@@ -172,43 +172,42 @@ function short(text: string): string {
   return text.length > 40 ? `${text.slice(0, 39)}…` : text;
 }
 
-/** Turns written next to each other that cancel or merge, where they can be edited as they stand. */
+/** Turns written next to each other in a line that cancel or merge, where they can be edited as they stand. */
 export function checkCancelling(judged: Judged): RawFinding[] {
-  const { script } = judged;
+  const { codes, lines } = judged.script;
   const findings: RawFinding[] = [];
-  const written = { codes: script.codes.slice(judged.ownFrom) };
-  for (const found of cancellations(written.codes)) {
-    const first = found.first + judged.ownFrom;
-    const last = found.last + judged.ownFrom;
-    const line = script.lines[first];
-    if (script.lines[last] !== line) continue;
-    let literal = true;
-    for (let turn = first; turn <= last && literal; turn++) {
-      literal = isLiteral(judged, turn) && (turn === first || onlyBlanks(judged, turn));
-    }
-    if (!literal) continue;
-    const range = { start: rangeOfTurn(judged, first).start, end: rangeOfTurn(judged, last).end };
-    const turns = judged.textOf(line).slice(range.start.character, range.end.character);
-    const result = printTurns(found.replacement);
-    findings.push({
-      args: {
-        code: 'turns-cancel',
-        turns: printTurns(script.codes.slice(first, last + 1)),
-        result,
-      },
-      range,
-      fixes:
-        turns === result
-          ? []
-          : [
-              {
-                title: result === '' ? 'Leave them out' : `Write ${result}`,
-                edits: [{ range, newText: result }],
-              },
-            ],
-    });
+  for (let from = judged.ownFrom; from < codes.length;) {
+    let end = from + 1;
+    while (end < codes.length && lines[end] === lines[from]) end++;
+    if (end - from > 1) findings.push(...cancellingIn(judged, from, end));
+    from = end;
   }
   return findings;
+}
+
+/** In the turns of a line, from `from` to before `end`. */
+function cancellingIn(judged: Judged, from: number, end: number): RawFinding[] {
+  const { script } = judged;
+  return cancellations(script.codes.slice(from, end)).flatMap((found): RawFinding[] => {
+    const [first, last] = [found.first + from, found.last + from];
+    for (let turn = first; turn <= last; turn++) {
+      if (!isLiteral(judged, turn) || (turn > first && !onlyBlanks(judged, turn))) return [];
+    }
+    const range = { start: rangeOfTurn(judged, first).start, end: rangeOfTurn(judged, last).end };
+    const result = printTurns(found.replacement);
+    const title = result === '' ? 'Leave them out' : `Write ${result}`;
+    return [
+      {
+        args: {
+          code: 'turns-cancel',
+          turns: printTurns(script.codes.slice(first, last + 1)),
+          result,
+        },
+        range,
+        fixes: [{ title, edits: [{ range, newText: result }] }],
+      },
+    ];
+  });
 }
 
 /** Whether nothing but blanks stands between a turn and the one before it. */

@@ -238,10 +238,10 @@ function readScramble(
   own: readonly ScriptEvent[],
 ): Scramble {
   const none: Scramble = { range: undefined, state: undefined, findings: [] };
-  const event = own.find(
-    (other) =>
-      other.kind === 'scramble' || (other.kind === 'key' && other.content.key === 'scramble'),
-  );
+  // The key itself stands for the scramble only where no turns follow it.
+  const event =
+    own.find((other) => other.kind === 'scramble') ??
+    own.find((other) => other.kind === 'key' && other.content.key === 'scramble');
   if (branch || event === undefined || event.place > 0) return none;
   const at = (start: number, end: number): Range => ({
     start: { line: event.line, character: start },
