@@ -85,10 +85,14 @@ class Reader {
     const moved = linesAdded(fix, finding.range.start.line);
     const key = keyOf(finding, moved);
     if (findingsOf(after).some((other) => keyOf(other, 0) === key)) return false;
-    const { errors, all } = faultsOf(after);
+    const { errors, what } = faultsOf(after);
     if (errors > this.before.errors) return false;
-    // Behind a goal that was lost for good, others may come to light; else one fault less is wanted.
-    return finding.args.code === 'goal-broken' || isMinor(finding) || all < this.before.all;
+    // Behind a goal that was lost for good others may come to light; else nothing new may be at
+    // fault, nor the same goal elsewhere.
+    const { args } = finding;
+    if (args.code === 'goal-broken') return true;
+    if ('goal' in args && what.has(args.goal)) return false;
+    return [...what].every((one) => this.before.what.has(one));
   }
 
   /** `(A) x2`: whether only the repeat fits what the text claims. */
@@ -112,11 +116,6 @@ class Reader {
     const title = `Write all ${String(this.repeats.length)} as repeats`;
     return { ...finding, args: { ...args, repeatFits: true }, fixes: [{ title, edits }] };
   }
-}
-
-/** A stage still being written is no fault yet, but may be mended. */
-function isMinor({ severity }: RawFinding): boolean {
-  return severity === 'warning';
 }
 
 function linesAdded({ edits }: RawFix, line: number): number {

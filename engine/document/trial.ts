@@ -79,22 +79,28 @@ export interface Faults {
   readonly errors: number;
   /** Errors, and warnings that a claim is not so; not of a stage still being written. */
   readonly all: number;
+  /** What is at fault, unfinished stages included: goals by name, other claims by their kind. */
+  readonly what: ReadonlySet<string>;
 }
 
 export function faultsOf(block: JudgedBlock): Faults {
   let errors = 0;
   let all = 0;
+  const what = new Set<string>();
   const todo = [block];
   for (let one = todo.pop(); one !== undefined; one = todo.pop()) {
     for (const { args, severity } of one.findings) {
       const isError = (severity ?? DEFAULT_SEVERITY[args.code]) === 'error';
       if (isError) errors++;
       // Without any labels that a solve does not end solved is a warning, but a claim all the same.
-      if (isError || CLAIMS.has(args.code) || args.code === 'not-solved') all++;
+      const isFault = isError || CLAIMS.has(args.code) || args.code === 'not-solved';
+      if (isFault) all++;
+      if (isFault || args.code === 'goal-not-reached' || args.code === 'cross-not-aligned')
+        what.add('goal' in args ? args.goal : args.code === 'not-solved' ? 'solved' : args.code);
     }
     todo.push(...one.asides);
   }
-  return { errors, all };
+  return { errors, all, what };
 }
 
 /** All findings of a block and its asides. */
