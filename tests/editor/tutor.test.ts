@@ -112,7 +112,7 @@ describe('the tutor', () => {
     await desk.cursorTo(2, 1);
     for (const frame of both) await frame.waitForSelector('body[data-place="0"]');
     // The editor writes its layout with a delay.
-    await desk.page.waitForTimeout(2000);
+    await desk.page.waitForTimeout(6000);
     await desk.reload();
     both = await frames();
     for (let tries = 0; tries < 100 && both.length < 2; tries++) {

@@ -113,8 +113,9 @@ export class Desk {
     await this.page.locator('.tab.active').filter({ hasText: name }).waitFor();
   }
 
+  /** Loads the window anew, as it was left (an address that names a file would open that alone). */
   async reload(): Promise<void> {
-    await this.page.reload();
+    await this.page.goto(this.host.urlFor());
     await this.ready();
   }
 
