@@ -20,6 +20,8 @@ export interface BracketSlip {
   readonly score: number;
 }
 
+/** Scrambles are mostly copied, solves written by hand. */
+export const IN_SCRAMBLE = 0.7;
 /** Lines read in a step; each takes as long as some hundred nodes. */
 const STEP_LINES = 50;
 /** Lines longer than this are not tried out letter by letter. */
@@ -32,6 +34,7 @@ interface TurnLine {
   readonly end: number;
   readonly from: number;
   readonly text: string;
+  readonly scramble: boolean;
 }
 
 interface Candidate extends BracketSlip {
@@ -86,7 +89,7 @@ function turnLines(lines: readonly string[], written: readonly WrittenTurn[]): T
     const codes = turnsIn(part);
     const same =
       codes?.length === own.length && own.every(({ turn }, index) => turn === codes[index]);
-    if (same) result.push({ line, first, end, from, text: part });
+    if (same) result.push({ line, first, end, from, text: part, scramble: own[0].scramble });
   }
   return result;
 }
@@ -145,7 +148,7 @@ function times(count: number): string {
 }
 
 function make(
-  { line, from, text }: TurnLine,
+  { line, from, text, scramble }: TurnLine,
   start: number,
   end: number,
   newText: string,
@@ -156,7 +159,7 @@ function make(
   return {
     edits: [{ range: { start: at(start), end: at(end) }, newText }],
     title: title(newText),
-    score,
+    score: scramble ? score * IN_SCRAMBLE : score,
     text: text.slice(0, start - from) + newText + text.slice(end - from),
   };
 }

@@ -11,7 +11,7 @@ import { goalTitle } from '../goals/titles.ts';
 import { SlipCourse } from '../search/slips/course.ts';
 import { findSlips, findStageSlips, type Slip } from '../search/slips/find.ts';
 import type { Search } from '../search/step.ts';
-import { bracketSlips, type BracketSlip } from './bracket-slips.ts';
+import { bracketSlips, IN_SCRAMBLE, type BracketSlip } from './bracket-slips.ts';
 import { saySlip, slipAsText } from './slip-text.ts';
 import { faults, tryEdits, type Source, type Trial } from './trial.ts';
 import { scrambleTurns, writtenTurns, type WrittenTurn } from './written.ts';
@@ -148,9 +148,22 @@ function asCandidates(
   slips: readonly Slip[],
 ): Candidate[] {
   return slips.flatMap((slip) => {
-    const ways = slipAsText(analysis.lines, written, slip);
-    return ways.length === 0 ? [] : [{ ways, title: saySlip(written, slip), score: slip.score }];
+    const ways = straddles(written, slip) ? [] : slipAsText(analysis.lines, written, slip);
+    if (ways.length === 0) return [];
+    const scrambled = slip.edits.filter(({ index }) => written.at(index)?.scramble === true);
+    const score = slip.score * IN_SCRAMBLE ** scrambled.length;
+    return [{ ways, title: saySlip(written, slip), score }];
   });
+}
+
+/** A stretch that begins in the scramble and ends in the solve is nothing that anybody wrote. */
+function straddles(written: readonly WrittenTurn[], { edits }: Slip): boolean {
+  const inScramble = written.filter(({ scramble }) => scramble).length;
+  const whole = edits[0].kind === 'other-holding';
+  const spans = whole
+    ? [{ first: edits[0].index, end: edits[edits.length - 1].index }]
+    : edits.map(({ index, remove }) => ({ first: index, end: index + remove }));
+  return spans.some(({ first, end }) => first < inScramble && end > inScramble);
 }
 
 function asCandidate({ edits, title, score }: BracketSlip): Candidate {

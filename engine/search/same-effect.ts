@@ -122,7 +122,9 @@ export function* findShorter(
 ): Search<ShorterWay> {
   const { provenTo = 10, budget = DEFAULT_BUDGET } = options;
   const given = asFaceTurns(turns).length;
-  const merged = simplify(turns);
+  // Merging may make a slice or wide turn of face turns and a rotation, which is no gain by this count.
+  const simpler = simplify(turns);
+  const merged = asFaceTurns(simpler).length < given ? simpler : turns;
   const count = asFaceTurns(merged).length;
   const effect = applyTurns(SOLVED, turns);
   const result = yield* searchExactly(held(invertState(held(effect, 0)), 0), {

@@ -159,6 +159,21 @@ export const effect = v.strictObject({
   method: v.string(),
   keeps: v.array(goalHolds),
   inverse: v.string(),
+  /** Left for right. */
   mirror: v.string(),
+  /** Rotations of the whole cube, told of the pieces relative to the centres. */
+  symmetry: v.strictObject({
+    /** After these it does the same. */
+    rotations: v.array(v.string()),
+    /** After these its mirror image does the same; `""` is the plain mirror image. */
+    mirrors: v.array(v.string()),
+    /** Done twice it does nothing. */
+    selfInverse: v.boolean(),
+    /** After these it, or its mirror image, does what its inverse does. */
+    inverseRotations: v.array(v.string()),
+    inverseMirrors: v.array(v.string()),
+  }),
+  /** Same effect, holding included, in fewer face turns; null if none was found, and none of at most `provenTo` exists. */
+  shorter: v.strictObject({ turns: v.nullable(v.string()), provenTo: count }),
 });
 export type EffectJson = v.InferOutput<typeof effect>;

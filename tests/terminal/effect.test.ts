@@ -120,6 +120,47 @@ describe('its inverse and mirror image', () => {
       }),
       { numRuns: 6 },
     );
+  }, 60_000);
+});
+
+describe('its symmetry', () => {
+  test('M2 E2 S2 is the same in all 24 holdings, in the mirror, and backwards (computed)', () => {
+    const { symmetry } = effectOf('M2 E2 S2');
+    expect(symmetry.rotations).toHaveLength(23);
+    expect(symmetry.mirrors).toHaveLength(24);
+    expect(symmetry.selfInverse).toBe(true);
+  });
+
+  test("U D' is the same after any turn of the cube about its vertical axis, and after x2 its inverse", () => {
+    const { symmetry } = effectOf("U D'");
+    expect(symmetry.rotations).toEqual(['y', "y'", 'y2']);
+    expect(symmetry.inverseRotations).toContain('x2');
+    expect(symmetry.selfInverse).toBe(false);
+  });
+});
+
+describe('a shorter way', () => {
+  test("R U R' U' has none: proven up to three face turns", () => {
+    expect(effectOf("R U R' U'").shorter).toEqual({ turns: null, provenTo: 3 });
+  });
+
+  test("six times R U R' U' is no turn at all", () => {
+    expect(effectOf("(R U R' U')6").shorter).toEqual({ turns: '', provenTo: 0 });
+  });
+
+  test("five times R U R' U' is U R U' R', and it does the same", () => {
+    const { turns, provenTo } = effectOf("(R U R' U')5").shorter;
+    expect(turns).toBe("U R U' R'");
+    expect(provenTo).toBe(3);
+  });
+
+  test('what a rotation turns stays turned', () => {
+    const { turns } = effectOf("R y U U'").shorter;
+    expect(turns).toBe('R y');
+  });
+
+  test('of a hundred million turns none is looked for, and nothing is claimed', () => {
+    expect(effectOf('((R U)9999)9999').shorter).toEqual({ turns: null, provenTo: 0 });
   });
 });
 

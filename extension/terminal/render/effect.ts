@@ -1,7 +1,7 @@
 /** An effect as a person reads it. */
 import type { EffectJson } from '../json.ts';
 import type { Page } from './page.ts';
-import { harmless, listed, wrap } from './words.ts';
+import { harmless, listed, plural, wrap } from './words.ts';
 
 const LABEL = 12;
 
@@ -35,6 +35,8 @@ export function effectText(effect: EffectJson, page: Page): string {
     ['disturbs', listed(lost)],
     ['inverse', shortened(effect.inverse)],
     ['mirror', shortened(effect.mirror)],
+    ['symmetry', symmetryText(effect.symmetry)],
+    ['shorter', shorterText(effect)],
   ];
   const room = page.width - LABEL;
   return rows
@@ -55,4 +57,37 @@ function many(count: number | null): string {
 /** `--json` has all of it. */
 function shortened(text: string): string {
   return text.length > 600 ? `${text.slice(0, 599)}…` : text;
+}
+
+/** Of many rotations three are enough to see what is meant. */
+const MOST_NAMED = 3;
+
+function symmetryText(symmetry: EffectJson['symmetry']): string {
+  const { rotations, mirrors, selfInverse, inverseRotations, inverseMirrors } = symmetry;
+  const named = (names: readonly string[]): string => {
+    const shown = names.slice(0, MOST_NAMED).map((name) => (name === '' ? 'itself' : name));
+    const rest = names.length - shown.length;
+    return rest > 0 ? `${shown.join(', ')} and ${rest} more` : listed(shown);
+  };
+  const parts: string[] = [];
+  if (rotations.length > 0) parts.push(`does the same after ${named(rotations)}`);
+  if (mirrors.includes('')) parts.push('is its own mirror image');
+  else if (mirrors.length > 0) parts.push(`is its own mirror image after ${named(mirrors)}`);
+  if (selfInverse) parts.push('is its own inverse');
+  else if (inverseRotations.length > 0)
+    parts.push(`does its inverse after ${named(inverseRotations)}`);
+  else if (inverseMirrors.includes('')) parts.push('has its mirror image as its inverse');
+  else if (inverseMirrors.length > 0)
+    parts.push(`has its mirror image after ${named(inverseMirrors)} as its inverse`);
+  return parts.join('; ');
+}
+
+function shorterText({ shorter }: EffectJson): string {
+  const { turns, provenTo } = shorter;
+  if (turns === null) {
+    return provenTo > 0 ? `none of at most ${plural(provenTo, 'face turn')} (proven)` : '';
+  }
+  return turns === ''
+    ? 'no turn at all does the same'
+    : `${turns} (none of at most ${provenTo}, proven)`;
 }

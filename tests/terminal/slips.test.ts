@@ -1,0 +1,77 @@
+/** `slips FILE`: what explains a solve that does not end as it claims. */
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { check } from '../../extension/terminal/json.ts';
+import { slips } from '../../extension/terminal/json-searches.ts';
+import { folderWith, SAMPLES, turnlore, turnloreJson } from './turnlore.ts';
+
+const RIGHT = readFileSync(`${SAMPLES}/first-solve.moves`, 'utf8');
+
+function slipsIn(text: string) {
+  const folder = folderWith({ 'a.moves': text });
+  return turnloreJson(slips, ['slips', `${folder}/a.moves`]).json;
+}
+
+type Found = ReturnType<typeof slipsIn>['slips'][number];
+
+/** The text with the edits made, by positions as an editor has them. */
+function edited(text: string, { edits }: Found): string {
+  const lines = text.split('\n');
+  for (const { range, newText } of edits.toReversed()) {
+    const { line } = range.start;
+    expect(range.end.line).toBe(line);
+    lines[line] =
+      lines[line].slice(0, range.start.character) +
+      newText +
+      lines[line].slice(range.end.character);
+  }
+  return lines.join('\n');
+}
+
+describe('a slip', () => {
+  test.each([
+    ['a missing prime', "y L' U L    ", 'y L U L    ', "L' instead of L, turn 14, line 21"],
+    ["y for y'", "y U' R U' R'", "y' U' R U' R'", "y instead of y'"],
+    ['one in the scramble', "R2 B U2 L'", "R2 B U L'", 'U2 instead of U, turn 12 of the scramble'],
+  ])('%s is the first answer, and mends the text', (_, right, wrong, title) => {
+    expect(RIGHT).toContain(right);
+    const text = RIGHT.replace(right, wrong);
+    const found = slipsIn(text);
+    expect(found.slips[0].title).toContain(title);
+    expect(found.slips[0].title).toContain('then it ends solved');
+    expect(edited(text, found.slips[0])).toBe(RIGHT);
+    expect(found.slips[0].left).toBe(0);
+  });
+
+  test('check has it among the fixes of the finding', () => {
+    const text = RIGHT.replace('R2 B U2 L', 'R2 B U L');
+    const folder = folderWith({ 'a.moves': text });
+    const { json, status } = turnloreJson(check, ['check', `${folder}/a.moves`]);
+    const titles = json.files[0].findings.flatMap(({ fixes }) => fixes.map(({ title }) => title));
+    expect(status).toBe(1);
+    expect(titles.join('\n')).toContain('U2 instead of U, turn 12 of the scramble, line 3');
+  });
+});
+
+describe('with no slip to find', () => {
+  test('a solve that is right says so', () => {
+    expect(slipsIn(RIGHT)).toEqual({ slips: [], solve: null });
+    expect(turnlore(['slips', `${SAMPLES}/first-solve.moves`]).out).toContain('ends as it claims');
+  });
+
+  test('a stage that lacks a whole line is not explained by one turn', () => {
+    expect(turnlore(['slips', `${SAMPLES}/stage-not-reached.moves`]).out).toContain(
+      'No slip of one or two turns explains',
+    );
+  });
+
+  test.each([
+    [['slips'], 'A file is missing'],
+    [['slips', 'missing.moves'], 'there is no such file'],
+    [['slips', 'a', 'b'], 'Only one file'],
+  ])('%j: one sentence, exit status 2', (args, sentence) => {
+    const { status, err } = turnlore(args);
+    expect(status).toBe(2);
+    expect(err).toContain(sentence);
+  });
+});
