@@ -8,57 +8,18 @@
  * const findings = withLate(analysis.findings, late);
  * ```
  */
-import type { Range } from '../cube/place.ts';
-import type { Analysis, Block } from '../document/analysis.ts';
+import type { Block } from '../document/analysis.ts';
 import type { Finding, FindingCode, Fix } from '../document/finding.ts';
 import type { Search } from '../search/step.ts';
 import { MOST_SLIPS, solveSlips, stageSlips, type LateFix } from './slips.ts';
-import { findingsOf, type Source } from './trial.ts';
+import type { Source } from './trial.ts';
+import { explainable, isUnsolved, type LateFinding } from './wanted.ts';
 import { editLines } from './written.ts';
 
-/** Fixes for the finding of this code at this place. */
-export interface LateFinding {
-  readonly code: FindingCode;
-  readonly range: Range;
-  readonly fixes: readonly Fix[];
-}
-
-/** Findings that a slip may explain. */
-const EXPLAINED: readonly FindingCode[] = [
-  'not-solved',
-  'last-turn-missing',
-  'goal-broken',
-  'goal-not-reached',
-  'cross-not-aligned',
-];
+/** Findings about the goal of one stage. */
 const OF_STAGES: readonly FindingCode[] = ['goal-not-reached', 'cross-not-aligned'];
 /** Stages of a block that are looked at; more faults are hardly slips. */
 const MOST_STAGES = 3;
-
-/** The blocks of a text, asides included, for which there is something to search. */
-export function lateBlocks(analysis: Analysis): Block[] {
-  return analysis.blocks
-    .flatMap((block) => [block, ...block.asides])
-    .filter((block) => findingsOf(analysis, block).some(({ code }) => EXPLAINED.includes(code)));
-}
-
-/** What a slip may explain; nothing where turns are missing because a name stands for nothing. */
-function explainable(analysis: Analysis, block: Block): Finding[] {
-  const findings = findingsOf(analysis, block);
-  if (findings.some(({ code }) => code === 'name-unknown' || code === 'name-cycle')) return [];
-  return findings.filter(
-    ({ code, fixes }) =>
-      EXPLAINED.includes(code) && !(code === 'last-turn-missing' && fixes.length > 0),
-  );
-}
-
-/** Whether a solve says that it ends solved, and does not. */
-export function isUnsolved(block: Block): boolean {
-  const { stages, goals } = block.timeline;
-  const claimed = stages.length === 0 || stages.some(({ goal }) => goal === goals.length - 1);
-  const known = block.startFrom === 'scramble' || block.startFrom === 'net';
-  return block.kind === 'solve' && known && block.course.length > 0 && claimed && !block.solved;
-}
 
 export function* lateFindings(source: Source, block: Block): Search<LateFinding[]> {
   const findings = explainable(source.analysis, block);
@@ -102,15 +63,4 @@ function besides({ analysis }: Source, finding: Finding, fixes: readonly LateFix
     result.push({ title, edits });
   }
   return result;
-}
-
-/** The findings with the fixes that were found for them. */
-export function withLate(findings: readonly Finding[], late: readonly LateFinding[]): Finding[] {
-  const keyOf = ({ code, range: { start, end } }: Pick<Finding, 'code' | 'range'>): string =>
-    [code, start.line, start.character, end.line, end.character].join(' ');
-  const fixes = new Map(late.map((one) => [keyOf(one), one.fixes]));
-  return findings.map((finding) => {
-    const more = fixes.get(keyOf(finding));
-    return more === undefined ? finding : { ...finding, fixes: [...finding.fixes, ...more] };
-  });
 }

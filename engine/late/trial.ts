@@ -5,6 +5,7 @@
 import { analyse } from '../document/analyse.ts';
 import type { Analysis, AnalysisOptions, Block } from '../document/analysis.ts';
 import type { Finding, TextEdit } from '../document/finding.ts';
+import { findingsOf } from './wanted.ts';
 import { editLines } from './written.ts';
 
 /** A text with its analysis, as the searches for one of its blocks need them. */
@@ -18,18 +19,6 @@ export interface Trial {
   readonly analysis: Analysis;
   readonly block: Block;
   readonly findings: readonly Finding[];
-}
-
-export function findingsOf(analysis: Analysis, block: Block): Finding[] {
-  const { start, end } = block.range;
-  const inside = (own: Block, line: number): boolean =>
-    line >= own.range.start.line && line <= own.range.end.line;
-  return analysis.findings.filter(
-    ({ range }) =>
-      range.start.line >= start.line &&
-      range.start.line <= end.line &&
-      !block.asides.some((aside) => inside(aside, range.start.line)),
-  );
 }
 
 /** Undefined if the edits change how the text is cut into blocks. */

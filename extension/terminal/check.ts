@@ -1,7 +1,7 @@
 /** `check FILE|FOLDER…`: what of the claims of these texts does not follow. */
 import { analyse } from '../../engine/document/analyse.ts';
 import type { Analysis, AnalysisOptions } from '../../engine/document/analysis.ts';
-import type { FindingCode } from '../../engine/document/finding.ts';
+import { lateBlocks, withLate } from '../../engine/late/wanted.ts';
 import { refused, type Command } from './command.ts';
 import { importsOf } from './imports.ts';
 import { readSources } from './input.ts';
@@ -9,14 +9,6 @@ import type { CheckJson } from './json.ts';
 import { checkText, type Checked } from './render/check.ts';
 import { hasErrors, reportFile } from './report.ts';
 
-/** Findings for which `engine/late` may find fixes. */
-const SEARCHED: readonly FindingCode[] = [
-  'not-solved',
-  'last-turn-missing',
-  'goal-broken',
-  'goal-not-reached',
-  'cross-not-aligned',
-];
 /** Solves of one file that are searched; one with more faults has others than slips. */
 const MOST_SEARCHED = 20;
 
@@ -49,11 +41,10 @@ export const check: Command = {
 
 /** The fixes that need a search are waited for; the searches are loaded only where there is something to search. */
 async function withLateFixes(analysis: Analysis, options: AnalysisOptions): Promise<Analysis> {
-  if (!analysis.findings.some(({ code }) => SEARCHED.includes(code))) return analysis;
-  const { lateBlocks, lateFindings, withLate } = await import('../../engine/late/findings.ts');
+  const blocks = lateBlocks(analysis).slice(0, MOST_SEARCHED);
+  if (blocks.length === 0) return analysis;
+  const { lateFindings } = await import('../../engine/late/findings.ts');
   const { complete } = await import('../../engine/search/step.ts');
-  const late = lateBlocks(analysis)
-    .slice(0, MOST_SEARCHED)
-    .flatMap((block) => complete(lateFindings({ analysis, options }, block)));
+  const late = blocks.flatMap((block) => complete(lateFindings({ analysis, options }, block)));
   return { ...analysis, findings: withLate(analysis.findings, late) };
 }

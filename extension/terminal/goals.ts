@@ -1,7 +1,6 @@
 /** The goal that an option names, by any of its names in use. */
 import type { Goal } from '../../engine/goals/goal.ts';
-import { goalNamed } from '../../engine/document/check-claims.ts';
-import { findMethod, goalsFor, LAYERS } from '../../engine/goals/methods.ts';
+import { goalIndex } from '../../engine/late/goal-names.ts';
 import { refused, type Refusal } from './command.ts';
 import { listed } from './render/words.ts';
 
@@ -19,13 +18,7 @@ export function readGoal(
   method: string,
   base: number,
 ): NamedGoal | Refusal {
-  const wanted = text.trim().toLowerCase();
-  let index = goals.findIndex(({ name }) => name.toLowerCase() === wanted);
-  if (index < 0) {
-    const known = findMethod(method) ?? LAYERS;
-    const name = goalNamed(text, known, goalsFor(known, base), [], base)?.name;
-    index = goals.findIndex((goal) => goal.name === name);
-  }
+  const index = goalIndex(text, goals, method, base);
   if (index >= 0) return { kind: 'goal', goal: goals[index], index };
   const names = listed(goals.map(({ name }) => `"${name}"`));
   return refused(`The method ${method} has no goal "${text.trim()}"; it has ${names}.`);

@@ -1,7 +1,7 @@
 /** `slips FILE`: likely mistakes of writing that explain why a solve does not end as it claims. */
 import { analyse } from '../../engine/document/analyse.ts';
 import type { Analysis, Block } from '../../engine/document/analysis.ts';
-import { isUnsolved, lateBlocks } from '../../engine/late/findings.ts';
+import { isUnsolved, lateBlocks } from '../../engine/late/wanted.ts';
 import { solveSlips, stageSlips, type LateFix } from '../../engine/late/slips.ts';
 import type { Source } from '../../engine/late/trial.ts';
 import { complete, type Search } from '../../engine/search/step.ts';

@@ -1,9 +1,9 @@
 /** A line to a running worker, however it was started. */
-import type { Numbered, WorkerRequest, WorkerResult } from './messages.ts';
+import type { WorkerMessage, WorkerResult } from './messages.ts';
 
 /** A running worker. */
 export interface WorkerLine {
-  post(request: Numbered<WorkerRequest>): void;
+  post(message: WorkerMessage): void;
   stop(): void;
 }
 

@@ -1,8 +1,7 @@
 /** The worker's entry on Node. */
 import { parentPort } from 'node:worker_threads';
-import type { Numbered, WorkerRequest } from './messages.ts';
-import { answerTo } from './service.ts';
+import type { WorkerMessage } from './messages.ts';
+import { makeService } from './service.ts';
 
-parentPort?.on('message', (request: Numbered<WorkerRequest>) => {
-  parentPort?.postMessage(answerTo(request));
-});
+const handle = makeService((result) => parentPort?.postMessage(result));
+parentPort?.on('message', (message: WorkerMessage) => handle(message));

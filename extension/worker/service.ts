@@ -9,21 +9,38 @@ import type {
   AnswerPlace,
   AskReply,
   AskRequest,
-  Numbered,
-  WorkerRequest,
+  SearchRequest,
+  WorkerMessage,
   WorkerResult,
 } from './messages.ts';
+import { describe, Runner } from './runner.ts';
+import { searchFor } from './searches.ts';
 
 /** The text asked about last, because the next question is mostly about the same. */
 let latest:
   { readonly text: string; readonly options: string; readonly analysis: Analysis } | undefined;
 
-export function answerTo({ id, body }: Numbered<WorkerRequest>): WorkerResult {
-  try {
-    return { id, body: answerQuestion(body) };
-  } catch (error) {
-    return { id, failed: error instanceof Error ? (error.stack ?? error.message) : String(error) };
-  }
+/** The worker's side of the line: `post` sends results, the function that comes back takes messages. */
+export function makeService(
+  post: (result: WorkerResult) => void,
+): (message: WorkerMessage) => void {
+  const runner = new Runner(post);
+  return (message) => {
+    if ('cancel' in message) {
+      runner.cancel(message.cancel);
+      return;
+    }
+    const { id, body } = message;
+    try {
+      if (body.kind === 'ask') post({ id, body: answerQuestion(body) });
+      else {
+        const source = { analysis: analysisOf(body), options: body.options };
+        runner.start(id, searchFor(source, body.task));
+      }
+    } catch (error) {
+      post({ id, failed: describe(error) });
+    }
+  };
 }
 
 function answerQuestion(request: AskRequest): AskReply {
@@ -45,10 +62,10 @@ function answerQuestion(request: AskRequest): AskReply {
   };
 }
 
-function analysisOf({ text, options }: AskRequest): Analysis {
+function analysisOf({ text, options }: AskRequest | SearchRequest): Analysis {
   const key = JSON.stringify(options);
   if (latest?.text !== text || latest.options !== key) {
-    latest = { text, options: key, analysis: analyse(text, options) };
+    latest = { text, options: key, analysis: analyse(text, options, latest?.analysis) };
   }
   return latest.analysis;
 }

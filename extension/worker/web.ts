@@ -1,7 +1,6 @@
 /** The worker's entry in the browser. */
-import type { Numbered, WorkerRequest } from './messages.ts';
-import { answerTo } from './service.ts';
+import type { WorkerMessage } from './messages.ts';
+import { makeService } from './service.ts';
 
-self.onmessage = (event: MessageEvent<Numbered<WorkerRequest>>) => {
-  self.postMessage(answerTo(event.data));
-};
+const handle = makeService((result) => self.postMessage(result));
+self.onmessage = (event: MessageEvent<WorkerMessage>) => handle(event.data);
