@@ -103,8 +103,6 @@ export const entrySchema = v.object({
       places: v.array(v.object({ ...about, turn: whole, label: v.string() })),
       /** The cube that the answer speaks of, with its pieces marked. */
       picture: v.optional(v.object({ state, marked: whole, caption: v.string() })),
-      /** The hint that goes one step further, where there is one. */
-      deeper: v.optional(v.object({ question: v.string(), label: v.string() })),
       failed: v.boolean(),
     }),
   ),

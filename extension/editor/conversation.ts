@@ -167,7 +167,6 @@ function makeAnswer(reply: AskReply, asked: Focused): NonNullable<Entry['answer'
             caption: `The cube ${placeWords(block, asked.place)}`,
           },
         }),
-    ...(reply.deeper === undefined ? {} : { deeper: { ...reply.deeper } }),
     failed: false,
   };
 }

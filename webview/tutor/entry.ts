@@ -45,9 +45,6 @@ function drawAnswer(entry: Entry, answer: Answer, looks: Looks, send: Send): HTM
   for (const { label, turn, uri, version } of answer.places) {
     button(label, 'secondary', { kind: 'goTo', uri, version, turn });
   }
-  if (answer.deeper !== undefined) {
-    button(answer.deeper.label, 'secondary', { kind: 'ask', question: answer.deeper.question });
-  }
   if (actions.childElementCount > 0) drawn.append(actions);
   if (answer.followUps.length > 0) drawn.append(drawFollowUps(answer.followUps, send));
   return drawn;
