@@ -33,6 +33,9 @@ import { DEFAULT_SETTINGS, readSettings, type Settings } from './settings.ts';
 /** Turns that a whole text may execute before blocks are done by powers. */
 const TEXT_LIMIT = 400_000;
 
+/** In a text of more blocks no changes are tried. */
+const CROWD = 1_000;
+
 /** Findings that are said; a text with more is told how many. */
 export const MOST_FINDINGS = 300;
 
@@ -64,7 +67,9 @@ export function analyse(
   const { header, blocks } = cutBlocks(tree);
   const fileWide = readSettings(tree, header, imports.settings, Infinity, 0);
   const names = makeNames(namedSequences(tree, blocks, false), imports.sequences);
+  const trying = blocks.length > CROWD ? 'crowd' : 'try';
   const environment = [
+    trying,
     String(options.holding),
     imports.text,
     ...header.map((line) => tree.lines[line].text),
@@ -87,7 +92,14 @@ export function analyse(
       budget.left -= old.used;
     } else {
       budget.bound = false;
-      const result = judgeBlock({ tree, block, inherited: fileWide.settings, names, budget });
+      const result = judgeBlock({
+        tree,
+        block,
+        inherited: fileWide.settings,
+        names,
+        budget,
+        trying,
+      });
       entry = { result, usesNames, left, used: left - budget.left, bound: budget.bound };
     }
     kept.set(key, entry);
@@ -222,7 +234,7 @@ function readImports(text: string, options: AnalysisOptions): Imports {
     const { header, blocks } = cutBlocks(tree);
     const read = readSettings(tree, header, settings, Infinity, 0).settings;
     settings = { ...settings, methods: read.methods, goals: read.goals };
-    sequences.push(...namedSequences(tree, blocks, true));
+    for (const sequence of namedSequences(tree, blocks, true)) sequences.push(sequence);
   }
   const stageNames = [
     ...settings.goals.map((goal) => goal.name),

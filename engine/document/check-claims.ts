@@ -58,7 +58,7 @@ export function checkClaims(judged: Judged): RawFinding[] {
   const findings: RawFinding[] = [];
   for (const event of judged.script.events) {
     if (event.line < judged.firstLine || event.kind !== 'key') continue;
-    findings.push(...checkKey(judged, event, event.content));
+    for (const finding of checkKey(judged, event, event.content)) findings.push(finding);
   }
   for (const check of judged.stages.checks) {
     if (check.line < judged.firstLine) continue;
@@ -81,8 +81,7 @@ export function checkClaims(judged: Judged): RawFinding[] {
       });
     }
   }
-  findings.push(...checkCounts(judged));
-  return findings;
+  return [...findings, ...checkCounts(judged)];
 }
 
 /** Pieces of `state` that lie otherwise than in `other`. */

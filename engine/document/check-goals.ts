@@ -191,7 +191,7 @@ class GoalChecker {
     const state = judged.course.stateAt(place);
     let lent: PieceSet = 0;
     for (const [goal, breaks] of this.carried) {
-      const found = breaks.findLast((one) => one.turn < place);
+      const found = lastBefore(breaks, place);
       if (state && found?.restoredAt !== undefined && found.restoredAt >= place)
         lent |= goalMissing(judged.timeline.judged[goal], state);
     }
@@ -277,6 +277,18 @@ class GoalChecker {
       severity: 'warning',
     });
   }
+}
+
+/** The last break that a turn before a place opened. */
+function lastBefore(breaks: readonly Break[], place: number): Break | undefined {
+  let low = 0;
+  let high = breaks.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (breaks[middle].turn < place) low = middle + 1;
+    else high = middle;
+  }
+  return breaks[low - 1];
 }
 
 interface Mended {

@@ -179,7 +179,9 @@ export function checkCancelling(judged: Judged): RawFinding[] {
   for (let from = judged.ownFrom; from < codes.length;) {
     let end = from + 1;
     while (end < codes.length && lines[end] === lines[from]) end++;
-    if (end - from > 1) findings.push(...cancellingIn(judged, from, end));
+    // A line may hold more than a call takes arguments.
+    if (end - from > 1)
+      for (const finding of cancellingIn(judged, from, end)) findings.push(finding);
     from = end;
   }
   return findings;

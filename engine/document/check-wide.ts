@@ -74,7 +74,7 @@ function findPassages({ script, textOf, firstLine }: Judged): Passage[] {
     const found = lowerCaseOf(tree, textOf(line), line);
     if (found === undefined) close();
     else {
-      open.edits.push(...found.edits);
+      for (const edit of found.edits) open.edits.push(edit);
       for (const letter of found.letters) open.letters.add(letter);
     }
   }

@@ -13,7 +13,7 @@ import { checkCancelling, checkText } from './check-text.ts';
 import { baseFor, claimsEnd, methodFor, spansOf } from './frame.ts';
 import { numberTurns, type BlockQuestion, type Judged, type JudgedBlock } from './judged.ts';
 import type { RawFinding } from './raw-finding.ts';
-import { withReadings } from './readings.ts';
+import { withoutUntried, withReadings } from './readings.ts';
 import { hasTurns, type BlockTree, type DocumentTree } from './read/index.ts';
 import {
   emptyScript,
@@ -30,7 +30,14 @@ import { makeTrial } from './trial.ts';
 
 export function judgeBlock(question: BlockQuestion): JudgedBlock {
   const result = judge(question, undefined);
-  return question.isTrial ? result : withReadings(result, makeTrial(question, judgeBlock));
+  switch (question.trying) {
+    case 'trial':
+      return result;
+    case 'crowd':
+      return withoutUntried(result);
+    case 'try':
+      return withReadings(result, makeTrial(question, judgeBlock));
+  }
 }
 
 function judge(

@@ -63,8 +63,11 @@ export interface BlockQuestion {
   readonly inherited: Settings;
   readonly names: Names;
   readonly budget: Budget;
-  /** Judged only to see what a change would bring; then no changes are tried in turn. */
-  readonly isTrial?: boolean;
+  /**
+   * What is told only after trying: `try` it; leave it out in a `crowd` of blocks, where that would
+   * take too long; nothing of it in a `trial` itself.
+   */
+  readonly trying: 'try' | 'crowd' | 'trial';
 }
 
 /** From 1, without rotations; a rotation has the number of the turn before it. */

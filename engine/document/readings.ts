@@ -26,8 +26,8 @@ const GUESSED: ReadonlySet<FindingCode> = new Set<FindingCode>([
   'holding-differs',
 ]);
 
-/** In a block too large to try changes in, only those are told that need no trying. */
-function withoutUntried(block: JudgedBlock): JudgedBlock {
+/** Where changes cannot be tried, only what needs no trying is told. */
+export function withoutUntried(block: JudgedBlock): JudgedBlock {
   return {
     ...block,
     findings: block.findings.map((finding) =>

@@ -79,7 +79,7 @@ export function readSettings(
     if (value.kind === 'bad') refuse(line, 'base', value);
     else base = value.base;
   }
-  const goals = [...inherited.goals];
+  const newGoals: OwnGoal[] = [];
   const ownGoals = new Map<string, number>();
   for (const { line, content } of keyLines(tree, lines, 'goal')) {
     const value = readGoal(content.value);
@@ -100,10 +100,13 @@ export function readSettings(
       continue;
     }
     ownGoals.set(key, line);
-    const older = goals.findIndex((goal) => goal.name.toLowerCase() === key);
-    if (older >= 0) goals.splice(older, 1);
-    goals.push(made.goal);
+    newGoals.push(made.goal);
   }
+  // A goal of the same name takes the place of an inherited one.
+  const goals = [
+    ...inherited.goals.filter((goal) => !ownGoals.has(goal.name.toLowerCase())),
+    ...newGoals,
+  ];
   const methods = [...inherited.methods];
   const ownMethods = new Map<string, number>();
   for (const { line, content } of keyLines(tree, lines, 'method')) {
@@ -140,8 +143,8 @@ export function readSettings(
       );
       if (made.kind === 'method') {
         ownMethods.set(key, line);
-        const older = methods.findIndex((other) => other.name.toLowerCase() === key);
-        if (older >= 0) methods.splice(older, 1);
+        const same = methods.findIndex((other) => other.name.toLowerCase() === key);
+        if (same >= 0) methods.splice(same, 1);
         methods.push(made.method);
         method = made.method;
       } else if (made.kind === 'unknown-stage' || made.kind === 'stage-twice') {

@@ -62,7 +62,7 @@ export function findStart(question: StartQuestion): Start {
   const { nets, findings } = readNets(own);
   const setting = branch ? undefined : nets.find((net) => net.place === 0);
   const scramble = readScramble(question, own);
-  findings.push(...scramble.findings);
+  for (const finding of scramble.findings) findings.push(finding);
   const gaps = [...script.jumps]
     .flatMap(([index, jump]) => (jump.kind === 'gap' ? [index] : []))
     .sort((a, b) => a - b);

@@ -34,7 +34,7 @@ export function makeTrial(
     const { blocks } = cutBlocks(changed);
     if (blocks.length !== 1 || blocks[0].kind !== block.kind) return undefined;
     const budget = { left: TURN_LIMIT, bound: false };
-    return judge({ ...question, tree: changed, block: blocks[0], budget, isTrial: true });
+    return judge({ ...question, tree: changed, block: blocks[0], budget, trying: 'trial' });
   };
 }
 
@@ -98,7 +98,7 @@ export function faultsOf(block: JudgedBlock): Faults {
       if (isFault || args.code === 'goal-not-reached' || args.code === 'cross-not-aligned')
         what.add('goal' in args ? args.goal : args.code === 'not-solved' ? 'solved' : args.code);
     }
-    todo.push(...one.asides);
+    for (const aside of one.asides) todo.push(aside);
   }
   return { errors, all, what };
 }

@@ -7,7 +7,7 @@ import type { PieceSet } from '../cube/piece.ts';
 import type { State } from '../cube/state.ts';
 import { COLOURS } from '../cube/vocabulary.ts';
 import type { Goal } from './goal.ts';
-import { failing, makeDemands, readWhere, whereHolds, type Where } from './judge.ts';
+import { failing, makeDemands, readWhere, whereHolds, type Demand, type Where } from './judge.ts';
 import { goalsFor, type Method } from './methods.ts';
 
 export interface BaseQuestion {
@@ -68,12 +68,29 @@ export function chooseBase({ method, state, holding, named, front }: BaseQuestio
 function placedOf(goal: Goal, base: number, where: Where): number {
   if (goal.anyOf)
     return Math.max(...goal.anyOf.map((alternative) => placedOf(alternative, base, where)));
-  const pieces = goal.conditions.reduce(
-    (set, one) => (one.kind === 'placed' ? set | one.pieces : set),
-    0,
-  );
-  const demands = makeDemands([{ kind: 'placed', pieces }], base, goal.slice);
+  const { pieces, demands } = placedDemands(goal, base);
   return Math.max(...demands.map((demand) => sizeOf(pieces) - sizeOf(failing(where, demand))));
+}
+
+interface Placed {
+  readonly pieces: PieceSet;
+  readonly demands: readonly Demand[];
+}
+
+/** A goal belongs to one base; a text may be many solves. */
+const PLACED = new WeakMap<Goal, Placed>();
+
+function placedDemands(goal: Goal, base: number): Placed {
+  let result = PLACED.get(goal);
+  if (result === undefined) {
+    const pieces = goal.conditions.reduce(
+      (set, one) => (one.kind === 'placed' ? set | one.pieces : set),
+      0,
+    );
+    result = { pieces, demands: makeDemands([{ kind: 'placed', pieces }], base, goal.slice) };
+    PLACED.set(goal, result);
+  }
+  return result;
 }
 
 function sizeOf(set: PieceSet): number {

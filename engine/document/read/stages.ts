@@ -29,7 +29,7 @@ export function definedStages(lines: readonly { readonly text: string }[]): stri
     if (!match?.[2].includes('=')) continue;
     const [left, right] = match[2].split(/\/\/|[#;]/)[0].split('=');
     if (match[1].toLowerCase() === 'goal') names.push(left.trim());
-    else names.push(...(right ?? '').split(',').map((name) => name.trim()));
+    else for (const name of (right ?? '').split(',')) names.push(name.trim());
   }
   return names.filter((name) => name !== '');
 }
