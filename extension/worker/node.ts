@@ -3,5 +3,8 @@ import { parentPort } from 'node:worker_threads';
 import type { WorkerMessage } from './messages.ts';
 import { makeService } from './service.ts';
 
-const handle = makeService((result) => parentPort?.postMessage(result));
+const handle = makeService(
+  (result) => parentPort?.postMessage(result),
+  () => new Promise((resolve) => setImmediate(resolve)),
+);
 parentPort?.on('message', (message: WorkerMessage) => handle(message));

@@ -10,13 +10,21 @@ const SLICE = 6;
 /** Milliseconds between two reports of progress. */
 const REPORT = 100;
 
+/**
+ * Resolves once messages that have come in were handled. Each surrounding has its own way: a timer waits
+ * 4 ms each time in a browser, and on Node a message channel would hold back the messages of others.
+ */
+export type Pause = () => Promise<void>;
+
 export class Runner {
   private readonly cancelled = new Set<number>();
   private readonly running = new Set<number>();
   private readonly post: (result: WorkerResult) => void;
+  private readonly pause: Pause;
 
-  constructor(post: (result: WorkerResult) => void) {
+  constructor(post: (result: WorkerResult) => void, pause: Pause) {
     this.post = post;
+    this.pause = pause;
   }
 
   start(id: number, search: Search<SearchReply>): void {
@@ -37,7 +45,7 @@ export class Runner {
   private async run(id: number, search: Search<SearchReply>): Promise<WorkerResult> {
     let reported = performance.now();
     for (;;) {
-      await pause();
+      await this.pause();
       if (this.cancelled.has(id)) {
         // What is half done is dropped with the generator; finished tables are kept.
         return { id, cancelled: true };
@@ -63,16 +71,4 @@ function progressOf({ nodes, depth, best }: Progress): {
 
 export function describe(error: unknown): string {
   return error instanceof Error ? (error.stack ?? error.message) : String(error);
-}
-
-const waiting: (() => void)[] = [];
-const channel = new MessageChannel();
-channel.port1.onmessage = () => waiting.shift()?.();
-
-/** Lets messages in; a timer would wait for 4 ms each time in a browser. */
-function pause(): Promise<void> {
-  return new Promise((resolve) => {
-    waiting.push(resolve);
-    channel.port2.postMessage(0);
-  });
 }

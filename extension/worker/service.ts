@@ -13,18 +13,22 @@ import type {
   WorkerMessage,
   WorkerResult,
 } from './messages.ts';
-import { describe, Runner } from './runner.ts';
+import { describe, Runner, type Pause } from './runner.ts';
 import { searchFor } from './searches.ts';
 
 /** The text asked about last, because the next question is mostly about the same. */
 let latest:
   { readonly text: string; readonly options: string; readonly analysis: Analysis } | undefined;
 
-/** The worker's side of the line: `post` sends results, the function that comes back takes messages. */
+/**
+ * The worker's side of the line: `post` sends results, the function that comes back takes messages, and
+ * `pause` lets them in while a search runs.
+ */
 export function makeService(
   post: (result: WorkerResult) => void,
+  pause: Pause,
 ): (message: WorkerMessage) => void {
-  const runner = new Runner(post);
+  const runner = new Runner(post, pause);
   return (message) => {
     if ('cancel' in message) {
       runner.cancel(message.cancel);

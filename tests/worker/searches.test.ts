@@ -18,12 +18,15 @@ const SCRAMBLE = "R2 U' F D2 L' B R' U2 F' D L2 U B2 R F";
 class Line {
   private readonly waiting = new Map<number, (result: WorkerResult) => void>();
   readonly sent: WorkerResult[] = [];
-  private readonly handle = makeService((result) => {
-    // As between threads: only what can be copied comes through.
-    const copy = structuredClone(result);
-    this.sent.push(copy);
-    if (!('progress' in copy)) this.waiting.get(copy.id)?.(copy);
-  });
+  private readonly handle = makeService(
+    (result) => {
+      // As between threads: only what can be copied comes through.
+      const copy = structuredClone(result);
+      this.sent.push(copy);
+      if (!('progress' in copy)) this.waiting.get(copy.id)?.(copy);
+    },
+    () => new Promise((resolve) => setImmediate(resolve)),
+  );
   private last = 0;
 
   start(text: string, task: SearchTask): { id: number; result: Promise<WorkerResult> } {
