@@ -1,7 +1,6 @@
 /** Fills of an unknown stretch (`…`) between two known states: the shortest turns, and familiar ones. */
 import { printTurns } from '../notation/print.ts';
 import type { Block } from '../document/analysis.ts';
-import { JUMP } from '../goals/course.ts';
 import { familiarFills, fillGap } from '../search/gaps.ts';
 import type { Search } from '../search/step.ts';
 import { asFaceTurns } from '../notation/transform.ts';
@@ -12,17 +11,6 @@ import { faults, tryEdits, type Source } from './trial.ts';
 
 /** So many familiar fills are offered. */
 const MOST_FAMILIAR = 3;
-
-/** The unknown stretches of a block that can be filled, by their index among its turns. */
-export function gapsOf(block: Block): number[] {
-  const gaps: number[] = [];
-  for (const [index, jump] of block.course.jumps) {
-    if (jump.kind !== 'gap' || jump.after === undefined) continue;
-    if (block.course.codes[index] === JUMP && block.course.stateAt(index) !== undefined)
-      gaps.push(index);
-  }
-  return gaps.sort((a, b) => a - b);
-}
 
 /** Turns in the place of the stretch, each tried on the text; none if its states are not known. */
 export function* findFills(source: Source, block: Block, gap: number): Search<LateFix[]> {

@@ -8,6 +8,7 @@ import { Diagnostics } from './diagnostics.ts';
 import { Fixes } from './fixes.ts';
 import { Focus } from './focus.ts';
 import { Hovers } from './hover.ts';
+import { registerSearching } from './searching.ts';
 import { opensViews } from './settings.ts';
 import { Status } from './status.ts';
 import { TUTOR_VIEW, TutorView, readEntries } from './tutor-view.ts';
@@ -45,6 +46,7 @@ export function activate(context: vscode.ExtensionContext): void {
     new Diagnostics(analyses),
     new Status(focus),
     registerCommands({ focus, cube, tutor, conversation }),
+    ...registerSearching({ analyses, focus, worker }),
     vscode.languages.registerHoverProvider(LANGUAGE, new Hovers(analyses)),
     vscode.languages.registerCodeActionsProvider(LANGUAGE, new Fixes(analyses), {
       providedCodeActionKinds: Fixes.kinds,
