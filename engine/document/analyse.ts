@@ -64,7 +64,8 @@ export function analyse(
 ): Analysis {
   const imports = readImports(text, options);
   const tree = readDocument(text, imports.stageNames);
-  const { header, blocks } = cutBlocks(tree);
+  const cut = cutBlocks(tree);
+  const { header, blocks } = cut;
   const fileWide = readSettings(tree, header, imports.settings, Infinity, 0);
   const names = makeNames(namedSequences(tree, blocks, false), imports.sequences);
   const trying = blocks.length > CROWD ? 'crowd' : 'try';
@@ -121,6 +122,9 @@ export function analyse(
   const placed = done.map(({ result, line }) => placeBlock(result, line));
   const analysis: Analysis = {
     lines: tree.lines.map((line) => line.text),
+    tree,
+    cut,
+    names,
     blocks: placed,
     findings,
     more,
@@ -327,6 +331,21 @@ function placeBlock(block: JudgedBlock, firstLine: number): Block {
     method: judged.method.variantOf ?? judged.method.name,
     base: judged.base,
     timeline: judged.timeline,
+    stages: judged.stages.stages.map(({ goal, line, span, how }) => ({
+      goal,
+      range: {
+        start: { line: line + firstLine, character: span.start },
+        end: { line: line + firstLine, character: span.end },
+      },
+      how,
+    })),
+    scope: {
+      method: judged.method,
+      methods: judged.settings.methods,
+      goals: judged.settings.goals,
+      holding: judged.settings.holding,
+    },
+    ownFrom: judged.ownFrom,
     counts: countsOfTurns(judged.ownFrom, course.length),
     solved: block.solved,
     sequence: block.sequence,

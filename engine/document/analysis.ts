@@ -8,7 +8,11 @@ import type { State } from '../cube/state.ts';
 import type { Course } from '../goals/course.ts';
 import type { Counts } from '../notation/count.ts';
 import type { Timeline } from '../goals/timeline-types.ts';
+import type { Method } from '../goals/methods.ts';
+import type { OwnGoal } from '../goals/own-methods.ts';
 import type { Finding, Severity } from './finding.ts';
+import type { Names } from './names.ts';
+import type { DocumentBlocks, DocumentTree } from './read/tree.ts';
 
 export type { Counts };
 
@@ -20,6 +24,14 @@ export interface SequenceFacts {
   readonly keeps: readonly { readonly goal: string; readonly holds: boolean }[];
   /** Sticker cycles, first goes to second; rotations taken out. */
   readonly does: string;
+}
+
+/** Where the text names a stage. */
+export interface WrittenStage {
+  /** Index of its goal among the goals of the timeline. */
+  readonly goal: number;
+  readonly range: Range;
+  readonly how: 'heading' | 'label' | 'closing label';
 }
 
 export interface Block {
@@ -39,6 +51,17 @@ export interface Block {
   /** Colour index of the base. */
   readonly base: number;
   readonly timeline: Timeline;
+  /** One for each of `timeline.stages`. */
+  readonly stages: readonly WrittenStage[];
+  /** The method as judged (perhaps a variant of `method`), all methods and own goals that can be named here. */
+  readonly scope: {
+    readonly method: Method;
+    readonly methods: readonly Method[];
+    readonly goals: readonly OwnGoal[];
+    readonly holding: Holding;
+  };
+  /** First turn of the block itself; before it an aside has those of the line it branches off from. */
+  readonly ownFrom: number;
   readonly counts: Counts;
   readonly solved: boolean;
   /** For sequences. */
@@ -60,6 +83,11 @@ export interface Block {
 
 export interface Analysis {
   readonly lines: readonly string[];
+  /** The lines as read, and as cut into blocks. */
+  readonly tree: DocumentTree;
+  readonly cut: DocumentBlocks;
+  /** The sequences that can be called by name. */
+  readonly names: Names;
   readonly blocks: readonly Block[];
   /** In the order of the text, those that are off included; of either sort at most `MOST_FINDINGS`. */
   readonly findings: readonly Finding[];
