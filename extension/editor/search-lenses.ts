@@ -1,7 +1,7 @@
 /** Searches that can be started from the text itself, above the line that they are about. */
 import * as vscode from 'vscode';
 import { gapsOf } from '../../engine/late/gaps.ts';
-import { lateBlocks } from '../../engine/late/wanted.ts';
+import { explainable, lateBlocks } from '../../engine/late/wanted.ts';
 import type { Analyses } from './analyses.ts';
 
 export class SearchLenses implements vscode.CodeLensProvider, vscode.Disposable {
@@ -24,7 +24,8 @@ export class SearchLenses implements vscode.CodeLensProvider, vscode.Disposable 
       lenses.push(new vscode.CodeLens(at, { title, command, arguments: [place] }));
     };
     for (const block of lateBlocks(analysis)) {
-      lens(block.range.start.line, 0, 'Find the slip', 'turnlore.findSlip');
+      const { line } = explainable(analysis, block)[0].range.start;
+      lens(line, 0, 'Find the slip', 'turnlore.findSlip');
     }
     for (const block of analysis.blocks.flatMap((own) => [own, ...own.asides])) {
       for (const gap of gapsOf(block)) {

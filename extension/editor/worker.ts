@@ -63,7 +63,7 @@ export class WorkerClient implements vscode.Disposable {
       line.post({ cancel: id });
       void reply.catch(() => {
         const took = performance.now() - sent;
-        this.log.info(`search ${id} called off within ${took.toFixed(1)} ms`);
+        this.log.debug(`search ${id} called off within ${took.toFixed(1)} ms`);
       });
     });
     const reply = new Promise<WorkerReply>((resolve, reject) => {
