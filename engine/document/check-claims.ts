@@ -1,20 +1,17 @@
 /**
  * Claims that the author wrote out: `check:`, `keeps:`, labels within a stage, later nets and
- * holdings, counts. Each false goal of a claim is a finding of its own.
+ * holdings. Each false goal of a claim is a finding of its own.
  */
 import type { Range, Span } from '../cube/place.ts';
 import type { PieceSet } from '../cube/piece.ts';
-import { COMPOSE_HOLDINGS, INVERSE_HOLDING, colourAt, type Holding } from '../cube/holding.ts';
 import { sameArrangement, type State } from '../cube/state.ts';
-import { applyTurns, held, SOLVED } from '../cube/state.ts';
-import { makeTurn, printTurn, type Turn } from '../cube/turn.ts';
 import type { Goal } from '../goals/goal.ts';
 import { goalHolds, goalMissing } from '../goals/judge.ts';
 import type { Method } from '../goals/methods.ts';
 import type { OwnGoal } from '../goals/own-methods.ts';
 import { readStageName, resolveStage } from '../goals/stage-names.ts';
-import { countTurns } from '../notation/count.ts';
 import { sayBadValue } from './bad-values.ts';
+import { heldOtherwise } from './check-holding.ts';
 import { rangeOfTurn, strays, straysAt, turnBefore, turnRef, type Judged } from './judged.ts';
 import type { RawFinding } from './raw-finding.ts';
 import {
@@ -81,7 +78,7 @@ export function checkClaims(judged: Judged): RawFinding[] {
       });
     }
   }
-  return [...findings, ...checkCounts(judged)];
+  return findings;
 }
 
 /** Pieces of `state` that lie otherwise than in `other`. */
@@ -229,101 +226,4 @@ function firstLoss(judged: Judged, goal: Goal, first: number, end: number): numb
   }
   known.set(key, found);
   return found;
-}
-
-/** Rotations of at most two turns that lead from one holding to another; the shortest. */
-function rotationBetween(from: Holding, to: Holding): string | undefined {
-  const rotations = ['x', 'y', 'z'] as const;
-  const single: Turn[] = rotations.flatMap((family) =>
-    [1, 2, 3].map((amount) => makeTurn(family, amount)),
-  );
-  const wanted = COMPOSE_HOLDINGS[INVERSE_HOLDING[from]][to];
-  const leads = (turns: readonly Turn[]): boolean =>
-    applyTurns(held(SOLVED, 0), turns).holding === wanted;
-  const one = single.find((turn) => leads([turn]));
-  if (one !== undefined) return printTurn(one);
-  for (const first of single) {
-    const second = single.find((turn) => leads([first, turn]));
-    if (second !== undefined) return `${printTurn(first)} ${printTurn(second)}`;
-  }
-  return undefined;
-}
-
-function heldOtherwise(
-  judged: Judged,
-  place: number,
-  claimed: Holding,
-  range: Range,
-): RawFinding[] {
-  // After an unknown stretch the key sets the holding.
-  if (judged.script.jumps.get(place - 1)?.kind === 'gap') return [];
-  const state = judged.course.stateAt(place);
-  if (state === undefined || state.holding === claimed) return [];
-  const { holding } = state;
-  const rotation = rotationBetween(holding, claimed);
-  const line = { line: range.start.line, character: 0 };
-  const [up, front] = [colourAt(holding, 0), colourAt(holding, 2)];
-  const asItIs = `${up} up, ${front} front`;
-  const fixes = [{ title: `Write ${asItIs}`, edits: [{ range, newText: asItIs }] }];
-  if (rotation !== undefined) {
-    fixes.unshift({
-      title: `Insert ${rotation}`,
-      edits: [{ range: { start: line, end: line }, newText: `${rotation}\n` }],
-    });
-  }
-  return [
-    {
-      args: {
-        code: 'holding-differs',
-        up,
-        front,
-        rotation,
-      },
-      range,
-      fixes,
-    },
-  ];
-}
-
-/** A count in a heading or label that is right in no metric. */
-function checkCounts(judged: Judged): RawFinding[] {
-  const { script, stages } = judged;
-  return stages.stages.flatMap((stage): RawFinding[] => {
-    const { count } = stage;
-    if (count === undefined || stage.line < judged.firstLine) return [];
-    const counts = countTurns(script.codes, undefined, stage.first, stage.end);
-    const { obtm, stm, etm, qtm } = counts;
-    if (
-      obtm === null ||
-      stm === null ||
-      etm === null ||
-      [obtm, stm, etm, qtm].includes(count.value)
-    )
-      return [];
-    return [
-      {
-        args: { code: 'count-differs', claimed: count.value, obtm, stm, etm },
-        range: rangeIn(stage.line, count.span),
-        ...recounted(judged, stage.line, count, obtm),
-      },
-    ];
-  });
-}
-
-/** The count written anew, where its digits can be told from the rest. */
-function recounted(
-  { textOf }: Judged,
-  line: number,
-  { value, span }: { readonly value: number; readonly span: Span },
-  obtm: number,
-): Pick<RawFinding, 'fixes'> {
-  const places = [...textOf(line).slice(span.start, span.end).matchAll(/\d+/g)].filter(
-    (match) => Number(match[0]) === value,
-  );
-  if (places.length !== 1) return {};
-  const start = span.start + places[0].index;
-  const range = rangeIn(line, { start, end: start + places[0][0].length });
-  return {
-    fixes: [{ title: `Write ${String(obtm)}`, edits: [{ range, newText: String(obtm) }] }],
-  };
 }

@@ -3,9 +3,7 @@
  * from what. One fault has one code; what merely follows from an earlier fault is a note to it.
  */
 import { setOf, type Piece, type PieceSet } from '../cube/piece.ts';
-import { printTurn } from '../cube/turn.ts';
 import { makeCourse, type Course } from '../goals/course.ts';
-import { lastTurnMissing } from '../goals/cross-alignment.ts';
 import { goalHolds, goalMissing } from '../goals/judge.ts';
 import { piecesToName } from '../goals/moved.ts';
 import { restoringChange, type RestoringChange } from '../goals/restore.ts';
@@ -14,16 +12,14 @@ import {
   changeFix,
   changeRef,
   changedCodes,
-  layerTurn,
   rangeOfTurn,
   straysAt,
-  topOf,
   turnRef,
   type Judged,
 } from './judged.ts';
 import type { RawFinding, RawFix, StrayPiece } from './raw-finding.ts';
 import type { TextStage } from './stages.ts';
-import { namesHeld, unreached } from './unreached.ts';
+import { unreached, unsolvedEnd } from './unreached.ts';
 
 /** Turns of a stage that are searched for a restoring change. */
 const CHANGE_LIMIT = 120;
@@ -32,8 +28,7 @@ export function checkGoals(judged: Judged): RawFinding[] {
   const checker = new GoalChecker(judged);
   checker.breaks();
   checker.stages();
-  checker.end();
-  return checker.findings;
+  return [...checker.findings, ...unsolvedEnd(judged)];
 }
 
 class GoalChecker {
@@ -43,7 +38,6 @@ class GoalChecker {
   covered: PieceSet = 0;
   /** The first lasting break, and how the course would be with the change that closes it. */
   fault: { readonly break: Break; readonly mended: Mended | undefined } | undefined;
-  endTold = false;
   /** How many stages may still be searched for the change that reaches them. */
   changesLeft = 5;
 
@@ -212,8 +206,10 @@ class GoalChecker {
   }
 
   stages(): void {
-    const { judged } = this;
+    const { judged, fault } = this;
     const { stages } = judged.stages;
+    /** Behind the first lasting break: the first stage that fails for another reason, and those after it. */
+    let second: { readonly at: number; readonly after: TextStage[] } | undefined;
     stages.forEach((stage, index) => {
       if (stage.line < judged.firstLine || this.reached(stage) || this.followsFromBreak(stage))
         return;
@@ -222,60 +218,35 @@ class GoalChecker {
       if (next?.goal === stage.goal && next.end === stage.end) return;
       const state = judged.course.stateAt(stage.end);
       if (state === undefined) return;
-      const goal = judged.goals[stage.goal];
-      const missing = goalMissing(goal, state);
-      const isLast = index === stages.length - 1 && stage.end === judged.course.length;
-      const finding = unreached(judged, stage, missing, isLast, this.changesLeft-- > 0);
+      const missing = goalMissing(judged.goals[stage.goal], state);
       const lent = this.lentAt(stage.end);
-      const told = (missing & ~(this.covered | lent)) === 0;
+      const isTold = (missing & ~(this.covered | lent)) === 0;
       this.covered |= missing & ~lent;
-      if (
-        isLast &&
-        (finding.args.code === 'not-solved' || finding.args.code === 'last-turn-missing')
-      )
-        this.endTold = true;
-      if (!told) this.findings.push(finding);
+      if (isTold) return;
+      if (second) {
+        second.after.push(stage);
+        return;
+      }
+      const isBehind = fault !== undefined && stage.end > fault.break.turn;
+      const isLast = index === stages.length - 1 && stage.end === judged.course.length;
+      const mayChange = !isBehind && this.changesLeft-- > 0;
+      if (isBehind) second = { at: this.findings.length, after: [] };
+      this.findings.push(unreached(judged, stage, missing, isLast, mayChange));
     });
+    if (second) this.noteAfter(second.at, second.after);
   }
 
-  /** The end of a solve that says nothing of its stages. */
-  end(): void {
-    const { judged } = this;
-    const { course, goals, base } = judged;
-    const from = judged.start.from;
-    if (judged.kind !== 'solve' || this.endTold || from === 'inverse' || from === 'unknown') return;
-    if (judged.stages.stages.length > 0 || course.length === 0) return;
-    const state = course.stateAt(course.length);
-    const solved = goals[goals.length - 1];
-    if (state === undefined || goalHolds(solved, state)) return;
-    const range = rangeOfTurn(judged, course.length - 1);
-    const quarters = lastTurnMissing(solved, state, base);
-    if (quarters !== undefined) {
-      const turn = printTurn(layerTurn(topOf(base), quarters, state.holding));
-      this.findings.push({
-        args: { code: 'last-turn-missing', goal: 'solved', base, turn },
-        range,
-        fixes: [
-          {
-            title: `Add ${turn}`,
-            edits: [{ range: { start: range.end, end: range.end }, newText: ` ${turn}` }],
-          },
-        ],
-      });
-      return;
-    }
-    const pieces = straysAt(judged, course.length, goalMissing(solved, state));
-    this.findings.push({
-      args: {
-        code: 'not-solved',
-        base,
-        pieces,
-        claimed: false,
-        holding: namesHeld(judged, course.length),
-      },
-      range,
-      severity: 'warning',
-    });
+  /** What fails after the second fault is a note to it: which of the two is to blame cannot be told. */
+  noteAfter(at: number, after: readonly TextStage[]): void {
+    if (after.length === 0) return;
+    const goals = [...new Set(after.map((stage) => this.judged.goals[stage.goal].name))];
+    const [{ line, span }] = after;
+    const range = { start: { line, character: span.start }, end: { line, character: span.end } };
+    const finding = this.findings[at];
+    this.findings[at] = {
+      ...finding,
+      related: [...(finding.related ?? []), { range, note: { kind: 'follows', goals } }],
+    };
   }
 }
 

@@ -7,6 +7,7 @@ import { goalsFor } from '../goals/methods.ts';
 import { followGoals } from '../goals/timeline.ts';
 import { assumptions, strangeHeadings } from './assumptions.ts';
 import { checkClaims } from './check-claims.ts';
+import { checkCounts } from './check-counts.ts';
 import { checkGoals } from './check-goals.ts';
 import { checkSequence, type SequenceResult } from './check-sequence.ts';
 import { checkCancelling, checkText } from './check-text.ts';
@@ -113,6 +114,7 @@ function judge(
     ...strangeHeadings(judged),
     ...checkGoals(judged),
     ...checkClaims(judged),
+    ...checkCounts(judged),
     ...sequence.findings,
     ...checkCancelling(judged),
     ...assumptions(judged, base.assumed),

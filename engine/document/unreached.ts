@@ -5,6 +5,7 @@
 import type { PieceSet } from '../cube/piece.ts';
 import { printTurn } from '../cube/turn.ts';
 import { crossAlignment, lastTurnMissing } from '../goals/cross-alignment.ts';
+import { goalHolds, goalMissing } from '../goals/judge.ts';
 import { restoringChange } from '../goals/restore.ts';
 import {
   changeFix,
@@ -115,6 +116,39 @@ function appended(judged: Judged, stage: TextStage, turn: string): { fixes?: Raw
 }
 
 /** The goals of the method that hold at a place. */
-export function namesHeld({ goals, timeline }: Judged, place: number): string[] {
+function namesHeld({ goals, timeline }: Judged, place: number): string[] {
   return goals.filter((_, index) => timeline.held[index][place] === 1).map((goal) => goal.name);
+}
+
+/** The end of a solve that says nothing of its stages. */
+export function unsolvedEnd(judged: Judged): RawFinding[] {
+  const { course, goals, base } = judged;
+  const { from } = judged.start;
+  if (judged.kind !== 'solve' || from === 'inverse' || from === 'unknown') return [];
+  if (judged.stages.stages.length > 0 || course.length === 0) return [];
+  const state = course.stateAt(course.length);
+  const solved = goals[goals.length - 1];
+  if (state === undefined || goalHolds(solved, state)) return [];
+  const range = rangeOfTurn(judged, course.length - 1);
+  const quarters = lastTurnMissing(solved, state, base);
+  if (quarters !== undefined) {
+    const turn = printTurn(layerTurn(topOf(base), quarters, state.holding));
+    const edit = { range: { start: range.end, end: range.end }, newText: ` ${turn}` };
+    return [
+      {
+        args: { code: 'last-turn-missing', goal: 'solved', base, turn },
+        range,
+        fixes: [{ title: `Add ${turn}`, edits: [edit] }],
+      },
+    ];
+  }
+  const pieces = straysAt(judged, course.length, goalMissing(solved, state));
+  const holding = namesHeld(judged, course.length);
+  return [
+    {
+      args: { code: 'not-solved', base, pieces, claimed: false, holding },
+      range,
+      severity: 'warning',
+    },
+  ];
 }

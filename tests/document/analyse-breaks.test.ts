@@ -133,6 +133,19 @@ describe('a lasting break: the goal never comes back', () => {
     expect(codes(both)).toContain('goal-not-reached');
   });
 
+  test('two faults of a whole solve are two findings, and what comes after the second is a note to it', () => {
+    // The third corner lacks a prime, and so does the last middle edge.
+    const text = sample('broken-cross').replace(
+      "U L U F U' F'   // orange",
+      "U L U F U' F   // orange",
+    );
+    expect(found(text)).toEqual(['goal-broken 16|R', 'goal-not-reached 18|middle']);
+    const second = only(text, 'goal-not-reached');
+    expect(second.related.map(({ message }) => message)).toEqual([
+      'From here on the top cross and the top face are not reached either.',
+    ]);
+  });
+
   test('after a repeat that wrote it, the turn cannot be edited alone: told, but no fix', () => {
     const text = `${CORNER}corners:\n  (R U)3\nmiddle:\n  U`;
     expect(only(text, 'goal-broken').fixes).toEqual([]);
