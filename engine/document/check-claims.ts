@@ -18,8 +18,6 @@ import {
   readHolding,
   readList,
   readOpens,
-  readTime,
-  readUse,
   type BadValue,
   type KeyLine,
   type Words,
@@ -134,14 +132,6 @@ function checkKey(judged: Judged, event: ScriptEvent, content: KeyLine): RawFind
       return value.kind === 'bad' || place === 0
         ? []
         : heldOtherwise(judged, place, value.holding, rangeIn(line, value.span));
-    }
-    case 'time': {
-      const value = readTime(content.value);
-      return value.kind === 'bad' ? refuse('time', value) : [];
-    }
-    case 'use': {
-      const value = readUse(content.value);
-      return value.kind === 'bad' ? refuse('use', value) : [];
     }
     default:
       return [];

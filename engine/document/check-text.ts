@@ -21,31 +21,27 @@ export interface TextQuestion {
 
 export function checkText(question: TextQuestion): RawFinding[] {
   const findings: RawFinding[] = [];
-  let lastProse: { line: number; index: number } | undefined;
+  let passage: { line: number; index: number; edits: RawFix['edits'][number][] } | undefined;
   let tooLong = false;
   for (const note of question.script.notes) {
     if (note.line < question.firstLine) continue;
     if (note.kind === 'prose') {
+      const { line, words } = note;
+      const edit = commentEdit(line, words.span.start);
       // Lines of words that follow each other are one passage and one finding.
-      const fix = commentFix(note.line, note.words.span.start);
-      if (lastProse && lastProse.line === note.line - 1) {
-        const before = findings[lastProse.index];
-        findings[lastProse.index] = {
-          ...before,
-          range: { ...before.range, end: { line: note.line, character: note.words.span.end } },
-          fixes: (before.fixes ?? []).map((other) => ({
-            ...other,
-            edits: [...other.edits, ...fix.edits],
-          })),
-        };
-        lastProse.line = note.line;
+      if (passage?.line === line - 1) {
+        passage.line = line;
+        passage.edits.push(edit);
+        const { range } = findings[passage.index];
+        const end = { line, character: words.span.end };
+        findings[passage.index] = { ...findings[passage.index], range: { ...range, end } };
         continue;
       }
-      lastProse = { line: note.line, index: findings.length };
+      passage = { line, index: findings.length, edits: [edit] };
       findings.push({
-        args: { code: 'prose', text: note.words.text },
-        range: rangeIn(note.line, note.words.span),
-        fixes: [fix],
+        args: { code: 'prose', text: words.text },
+        range: rangeIn(line, words.span),
+        fixes: [{ title: 'Make it a comment', edits: passage.edits }],
       });
     } else if (note.kind === 'too-long') {
       if (!tooLong)
@@ -59,12 +55,9 @@ export function checkText(question: TextQuestion): RawFinding[] {
   return findings;
 }
 
-function commentFix(line: number, character: number): RawFix {
+function commentEdit(line: number, character: number): RawFix['edits'][number] {
   const place = { line, character };
-  return {
-    title: 'Make it a comment',
-    edits: [{ range: { start: place, end: place }, newText: '// ' }],
-  };
+  return { range: { start: place, end: place }, newText: '// ' };
 }
 
 function sayNote(

@@ -13,6 +13,8 @@ import {
   readGoal,
   readHolding,
   readMethod,
+  readTime,
+  readUse,
   type BadValue,
   type DocumentTree,
   type Words,
@@ -64,6 +66,15 @@ export function readSettings(
       range: rangeOf(line, value),
     });
   };
+  for (const [key, read] of [
+    ['time', readTime],
+    ['use', readUse],
+  ] as const) {
+    for (const { line, content } of keyLines(tree, lines, key)) {
+      const value = read(content.value);
+      if (value.kind === 'bad') refuse(line, key, value);
+    }
+  }
   let { holding, holdingGiven, base, method } = inherited;
   for (const { line, content } of keyLines(tree, lines, 'holding')) {
     const value = readHolding(content.value);

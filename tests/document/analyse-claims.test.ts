@@ -187,6 +187,13 @@ describe('values', () => {
     expect(found(`${line}\nR`)).toContain(`bad-value 1|${at}`);
   });
 
+  test('above the first block as well', () => {
+    expect(found('time: quick\nuse:\nsequence: a\n  R')).toEqual([
+      'bad-value 1|quick',
+      'bad-value 2|',
+    ]);
+  });
+
   test.each([
     ['sequence: a\nR\norder: none', 'none'],
     ['sequence: a\nR\ndoes: (UF UX)', 'UX'],
