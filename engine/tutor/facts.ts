@@ -58,6 +58,7 @@ export type PieceStatus = 'placed' | 'turned' | 'elsewhere';
 
 export interface PieceFact extends Placed {
   readonly kind: 'piece';
+  readonly base: Colour;
   readonly piece: PieceName;
   readonly slot: string;
   readonly home: string;
@@ -71,6 +72,7 @@ export interface PieceFact extends Placed {
 /** A turn of the layer opposite the base that brings a piece over its own slot. */
 export interface OverHomeFact extends Placed {
   readonly kind: 'over-home';
+  readonly base: Colour;
   readonly piece: PieceName;
   /** Empty if the piece lies there already. */
   readonly turn: string;

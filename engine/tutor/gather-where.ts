@@ -26,6 +26,7 @@ export function pieceFact(scene: Scene, piece: Piece): PieceFact {
   return {
     kind: 'piece',
     place,
+    base: COLOURS[base],
     piece: name,
     slot: slotIn(state, slot),
     home: slotIn(state, piece),
@@ -56,6 +57,7 @@ export function overHome(scene: Scene, piece: Piece): OverHomeFact | undefined {
       return {
         kind: 'over-home',
         place,
+        base: COLOURS[base],
         piece: namePiece(piece, base),
         turn: amount === 0 ? '' : printTurn(makeTurn(face, amount)),
         slot: slotIn(state, lies),
