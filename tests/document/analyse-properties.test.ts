@@ -89,6 +89,42 @@ describe('a written solve, against stickers', () => {
   }, 120_000);
 });
 
+test('a fix of a goal that was lost or missed, applied: the finding is gone, and no error comes', () => {
+  let tried = 0;
+  fc.assert(
+    fc.property(writtenSolve, ({ text }) => {
+      const before = analyse(text);
+      for (const { code, goal, range, fixes } of before.findings) {
+        if (
+          !['goal-broken', 'goal-not-reached', 'cross-not-aligned', 'last-turn-missing'].includes(
+            code,
+          )
+        )
+          continue;
+        for (const { edits } of fixes) {
+          tried++;
+          const after = analyse(applied(text, edits));
+          const same = after.findings.filter(
+            (one) =>
+              one.code === code &&
+              one.goal === goal &&
+              one.range.start.line === range.start.line &&
+              one.range.start.character === range.start.character,
+          );
+          expect(same, text).toEqual([]);
+          expect(errors(after), text).toBeLessThanOrEqual(errors(before));
+        }
+      }
+    }),
+    { numRuns: 200, seed: 8 },
+  );
+  expect(tried).toBeGreaterThan(30);
+}, 60_000);
+
+function errors({ findings }: Analysis): number {
+  return findings.filter(({ severity }) => severity === 'error').length;
+}
+
 function turnAt(block: Block, { line, character }: { line: number; character: number }): number {
   for (let turn = 0; turn < block.course.length; turn++) {
     const { start } = block.rangeOf(turn);
