@@ -4,7 +4,7 @@
  *
  * In a group where turns of one layer merge and nothing else cancels, a sequence is a commutator if,
  * begun at the right place, it reads a b c a' b' c' (c may be empty); then it is [a b, c a'] (Wicks,
- * Commutators in free products, 1962). What commutes beyond that is not looked for.
+ * Commutators in free groups, 1962). What commutes beyond that is not looked for.
  */
 import { amountOf, familyOf, invertTurn, makeTurn, type Turn } from '../../cube/turn.ts';
 import { sameState } from '../../cube/state.ts';

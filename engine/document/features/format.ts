@@ -17,8 +17,10 @@ const WIDEST = 60;
 interface Laid {
   readonly text: string;
   readonly comment: string | undefined;
-  /** Comments of a run of such lines stand below each other. */
+  /** Comments of lines of turns stand below each other, headings in between or not. */
   readonly aligned: boolean;
+  /** Ends a run of aligned comments. */
+  readonly breaks?: true;
 }
 
 /** Edits, one for each line that changes; none for a text that is formatted already. */
@@ -68,7 +70,7 @@ function layLine(text: string, content: LineContent, inStage: boolean): Laid {
   const asIs: Laid = { text: text.trimEnd(), comment: undefined, aligned: false };
   switch (content.kind) {
     case 'blank':
-      return { ...asIs, text: '' };
+      return { ...asIs, text: '', breaks: true };
     case 'turns': {
       const body = printBody(text, content);
       const lead = text.slice(0, content.span.start);
@@ -133,15 +135,17 @@ function align(laid: readonly Laid[]): string[] {
   const result: string[] = [];
   for (let first = 0; first < laid.length;) {
     let end = first + 1;
-    if (laid[first].aligned) while (end < laid.length && laid[end].aligned) end++;
+    while (end < laid.length && laid[end].breaks === undefined) end++;
     const run = laid.slice(first, end);
     const widths = run
-      .filter(({ comment, text }) => comment !== undefined && text.length <= WIDEST)
+      .filter(
+        ({ comment, text, aligned }) => aligned && comment !== undefined && text.length <= WIDEST,
+      )
       .map(({ text }) => text.length);
-    const width = run.length > 1 ? Math.max(0, ...widths) : 0;
-    for (const { text, comment } of run) {
+    const width = Math.max(0, ...widths);
+    for (const { text, comment, aligned } of run) {
       if (comment === undefined) result.push(text);
-      else result.push(`${text.padEnd(width)}  // ${comment}`.trimEnd());
+      else result.push(`${aligned ? text.padEnd(width) : text}  // ${comment}`.trimEnd());
     }
     first = end;
   }
