@@ -112,7 +112,7 @@ export interface SinceFact extends Placed, GoalName {
 export interface LossFact extends Placed, GoalName {
   readonly kind: 'loss';
   readonly turn: TurnName;
-  /** Pieces of the goal that the turn carried out of it, with their slots before and after it. */
+  /** Pieces of the goal that the turn carried out of it, with their slots before and after it; these are the same where a wide turn or slice took the centres away instead. */
   readonly pieces: readonly {
     readonly piece: PieceName;
     readonly from: string;
@@ -159,9 +159,10 @@ export interface NeverLostFact extends Placed, GoalName {
   readonly holdsAtEnd: boolean;
 }
 
-/** No goal of the method was lost for good up to the place. */
+/** No goal that was reached breaks (other than in passing) in the block; with `line`, none at all in that line, not even in passing. */
 export interface NoLossFact extends Placed {
   readonly kind: 'no-loss';
+  readonly line: number | undefined;
   readonly method: string;
   readonly base: Colour;
 }

@@ -11,24 +11,14 @@ import { applyTurn, type State } from '../cube/state.ts';
 import { makeTurn, printTurn } from '../cube/turn.ts';
 import { COLOURS, OPPOSITE, faceIndex } from '../cube/vocabulary.ts';
 import { crossAlignment } from '../goals/cross-alignment.ts';
-import { goalHolds, goalMissing } from '../goals/judge.ts';
-import type { ArrangedFact, Fact, FacingFact, GoalFact, PatternFact, SinceFact } from './facts.ts';
+import { goalMissing } from '../goals/judge.ts';
+import type { ArrangedFact, Fact, FacingFact, PatternFact, SinceFact } from './facts.ts';
 import { pieceFact, standFact } from './gather-where.ts';
+import { goalFact } from './goal-facts.ts';
 import { lossesOf, midwayFact } from './losses.ts';
 import type { MeantGoal } from './referents.ts';
 import { dueGoal, ownGoal } from './referents.ts';
-import { faceOf, nameGoal, namePieces, nameTurn, type Scene } from './scene.ts';
-
-export function goalFact(scene: Scene, { goal, method, base }: MeantGoal): GoalFact {
-  const holds = goalHolds(goal, scene.state);
-  return {
-    kind: 'goal',
-    place: scene.place,
-    ...nameGoal(method, goal, base),
-    holds,
-    missing: holds ? [] : namePieces(goalMissing(goal, scene.state), base),
-  };
-}
+import { faceOf, nameGoal, nameTurn, type Scene } from './scene.ts';
 
 /** Since which turn a goal of the block's method has held; only for places in the written text. */
 export function sinceFact(scene: Scene, meant: MeantGoal): SinceFact | undefined {

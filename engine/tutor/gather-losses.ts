@@ -1,13 +1,14 @@
 /** Facts on goals that were lost: where, which pieces went, whether they came back, and what would have kept them. */
-import { piecesIn, type Piece } from '../cube/piece.ts';
+import type { Piece } from '../cube/piece.ts';
 import { applyTurns } from '../cube/state.ts';
 import { printTurn } from '../cube/turn.ts';
 import { COLOURS } from '../cube/vocabulary.ts';
 import { stageOfTurn } from '../goals/breaks.ts';
 import { JUMP } from '../goals/course.ts';
-import { goalHolds, goalMissing, goalPieces } from '../goals/judge.ts';
+import { goalHolds, goalPieces } from '../goals/judge.ts';
 import { restoringChange } from '../goals/restore.ts';
 import type { AcrossFact, Fact, LossFact, MendFact, NeverLostFact, WithoutFact } from './facts.ts';
+import { goalFact } from './goal-facts.ts';
 import { standFact } from './gather-where.ts';
 import { heldOf, lossesOf } from './losses.ts';
 import { ownGoal, type MeantGoal } from './referents.ts';
@@ -172,42 +173,50 @@ function withoutFact(
 }
 
 /** No goal was named: the gravest break of the block, or that there is none. */
-function gatherWorst(scene: Scene, suspects: Suspects): Fact[] {
+function gatherWorst(scene: Scene, { turn, span }: Suspects): Fact[] {
   const facts: Fact[] = [standFact(scene)];
-  const { block, goals } = scene;
-  const { turn, span } = suspects;
-  const breaks = block.timeline.breaks.filter(
-    (one) =>
-      !one.part &&
-      (turn === undefined || one.turn === turn) &&
-      (span === undefined || (one.turn >= span.first && one.turn < span.end)),
-  );
-  const worst = [...breaks]
+  if (turn !== undefined || span !== undefined) {
+    const told = worstLoss(scene, (one) =>
+      turn !== undefined ? one === turn : span !== undefined && one >= span.first && one < span.end,
+    );
+    if (told) return [...facts, ...told];
+    // The premise is put right before what did happen is told.
+    if (turn !== undefined) {
+      const { held } = scene.block.timeline;
+      const before = scene.goals.findLastIndex((_, index) => held[index][turn] === 1);
+      facts.push(acrossFact(scene, ownGoal(scene, Math.max(before, 0)), turn));
+    } else if (span) facts.push(noLossFact(scene, scene.block.rangeOf(span.first).start.line + 1));
+  }
+  const worst = worstLoss(scene, () => true);
+  if (worst) return [...facts, ...worst];
+  return [...facts, noLossFact(scene, undefined), ...notReached(scene)];
+}
+
+/** Of the breaks by turns that are under suspicion the gravest, with its causes; passing ones only where a turn or line is blamed. */
+function worstLoss(scene: Scene, suspected: (turn: number) => boolean): Fact[] | undefined {
+  const { timeline } = scene.block;
+  const all = suspected(-1);
+  const worst = timeline.breaks
+    .filter((one) => !one.part && suspected(one.turn) && !(all && one.kind === 'passing'))
     .sort((a, b) => GRAVITY[a.kind] - GRAVITY[b.kind] || a.turn - b.turn)
-    .find((one) => turn !== undefined || span !== undefined || one.kind !== 'passing');
-  if (worst && goals[worst.goal]) {
-    const meant = ownGoal(scene, worst.goal);
-    const loss = lossesOf(scene, meant).find((one) => one.turn.index === worst.turn);
-    if (loss) return [...facts, loss, ...causes(scene, meant, loss)];
-  }
+    .at(0);
+  if (worst === undefined) return undefined;
+  const meant = ownGoal(scene, worst.goal);
+  const loss = lossesOf(scene, meant).find((one) => one.turn.index === worst.turn);
+  return loss && [loss, ...causes(scene, meant, loss)];
+}
+
+function noLossFact({ block }: Scene, line: number | undefined): Fact {
   const place = { block: block.line, at: block.course.length, then: '' };
-  facts.push({ kind: 'no-loss', place, method: block.method, base: COLOURS[block.base] });
-  const missed = block.timeline.stages.find(({ goal }) => !block.timeline.outcomes[goal].reached);
+  return { kind: 'no-loss', place, line, method: block.method, base: COLOURS[block.base] };
+}
+
+/** The first stage at whose end its goal does not hold. */
+function notReached({ block, goals }: Scene): Fact[] {
+  const { stages, outcomes } = block.timeline;
+  const missed = stages.find(({ goal }) => !outcomes[goal].reached);
   const there = missed && sceneAt(block, missed.end);
-  if (missed && there?.kind === 'scene') {
-    const goal = goals[missed.goal];
-    const holds = goalHolds(goal, there.scene.state);
-    if (!holds) {
-      facts.push({
-        kind: 'goal',
-        place: there.scene.place,
-        ...nameGoal(block.method, goal, block.base),
-        holds,
-        missing: piecesIn(goalMissing(goal, there.scene.state)).map((piece) =>
-          namePiece(piece, block.base),
-        ),
-      });
-    }
-  }
-  return facts;
+  if (missed === undefined || there?.kind !== 'scene') return [];
+  const fact = goalFact(there.scene, ownGoal(there.scene, missed.goal));
+  return fact.holds || goals.length === 0 ? [] : [fact];
 }

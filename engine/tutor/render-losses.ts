@@ -1,19 +1,24 @@
 /** Why and where a goal was lost, and whether it came back. */
 import type { AcrossFact, Fact, LossFact, MendFact, NeverLostFact, WithoutFact } from './facts.ts';
 import { sayMissing } from './render-goals.ts';
-import { capital, listed, sayGoal, sayPiece, saySlot, sayState, sayTurn } from './say.ts';
-import { all, one } from './select.ts';
+import { capital, isWhole, listed, sayGoal, sayPiece, saySlot, sayState, sayTurn } from './say.ts';
+import { all } from './select.ts';
 
 /** Pieces whose way is told; the rest are left to the facts. */
 const WAYS_TOLD = 3;
 
 function sayWays({ pieces, turn }: LossFact): string {
   const told = pieces.slice(0, WAYS_TOLD);
-  if (told.length === 0) return '';
-  const ways = told.map(
-    ({ piece, from, to }) => `${sayPiece(piece)} from ${saySlot(from)} to ${saySlot(to)}`,
-  );
-  return `${turn.text} takes ${listed(ways)}.`;
+  const ways = told
+    .filter(({ from, to }) => from !== to)
+    .map(({ piece, from, to }) => `${sayPiece(piece)} from ${saySlot(from)} to ${saySlot(to)}`);
+  // A wide turn or slice takes the centres along and leaves the piece where it lies in the hands.
+  const left = told.filter(({ from, to }) => from === to).map(({ piece }) => sayPiece(piece));
+  const sentences = [
+    ...(ways.length > 0 ? [`${turn.text} takes ${listed(ways)}.`] : []),
+    ...(left.length > 0 ? [`${turn.text} turns the centres away from ${listed(left)}.`] : []),
+  ];
+  return sentences.join(' ');
 }
 
 function sayLoss(loss: LossFact): string[] {
@@ -55,6 +60,9 @@ function sayAcross({ turn, before, after, ...goal }: AcrossFact): string {
 
 function sayNeverLost(fact: NeverLostFact): string {
   const name = sayGoal(fact);
+  if (fact.reached === undefined && isWhole(fact.goal)) {
+    return 'The cube is never solved in this text, so no turn spoils that.';
+  }
   if (fact.reached === undefined)
     return `${capital(name)} is never made in this text, so no turn breaks it.`;
   const reached =
@@ -86,6 +94,13 @@ export function renderLoss(facts: readonly Fact[]): string[] {
   const result: string[] = [];
   for (const fact of facts) {
     switch (fact.kind) {
+      case 'no-loss':
+        result.push(
+          fact.line === undefined
+            ? 'No goal that was reached breaks in this text.'
+            : `No goal that was reached breaks in line ${fact.line}.`,
+        );
+        break;
       case 'across':
         result.push(sayAcross(fact));
         break;
@@ -105,11 +120,8 @@ export function renderLoss(facts: readonly Fact[]): string[] {
         break;
     }
   }
-  if (one(facts, 'no-loss')) {
-    result.push('No goal that was reached breaks in this text.');
-    for (const fact of all(facts, 'goal')) {
-      result.push(`But at the end of its stage ${sayState(fact, fact.holds)}${sayMissing(fact)}.`);
-    }
+  for (const goal of all(facts, 'goal')) {
+    result.push(`But at the end of its stage ${sayState(goal, goal.holds)}${sayMissing(goal)}.`);
   }
   return result.filter((sentence) => sentence !== '');
 }

@@ -86,6 +86,10 @@ export function sayGoal({ goal, base }: GoalName): string {
 
 const WHOLE = new Set(['solved', 'corners turned', 'PLL', 'LSE']);
 
+export function isWhole(goal: string): boolean {
+  return WHOLE.has(goal);
+}
+
 /** `the white cross is done`; of the last goal `the cube is solved`. */
 export function sayState(goal: GoalName, holds: boolean): string {
   if (WHOLE.has(goal.goal)) return holds ? 'the cube is solved' : 'the cube isn’t solved';

@@ -42,6 +42,8 @@ const ENGLISH = new Set([
   'urd',
   'us',
   'MD',
+  'F2L',
+  'f2l',
   'BLD',
   'DLS',
   'SOS',

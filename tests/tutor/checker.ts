@@ -235,7 +235,7 @@ export class Checker {
         );
       }
       case 'no-loss':
-        return this.noLossProblem();
+        return fact.line === undefined ? this.noLossProblem() : this.lineProblem(fact.line);
       case 'no-turn': {
         const { turns, lines } = this.history;
         const count = turns.filter((turn) => !isRotation(turn)).length;
@@ -421,9 +421,11 @@ export class Checker {
     const then = this.cubes[index + 1];
     if (!this.turnIsNamed(fact.turn)) return 'turn misnamed';
     if (fact.back && !this.turnIsNamed(fact.back)) return 'turn misnamed';
+    const held = (cube: Cube): string => [...'UF'].map((face) => centreColour(cube, face)).join();
     for (const { piece, from, to } of fact.pieces) {
-      if (slotOfPiece(before, piece) !== from || slotOfPiece(then, piece) !== to || from === to)
+      if (slotOfPiece(before, piece) !== from || slotOfPiece(then, piece) !== to)
         return 'moves otherwise';
+      if (from === to && held(before) === held(then)) return 'does not move';
     }
     const stage = this.history.stages.find(({ first, end }) => first <= index && index < end);
     if (fact.stage !== stage?.goal) return 'another stage';
@@ -453,6 +455,21 @@ export class Checker {
       for (const later of stages.slice(i + 1)) {
         if (!this.heldAt(goal, later.end)) return `${stage.goal} is away after ${later.goal}`;
       }
+    }
+    return undefined;
+  }
+
+  /** No goal whose stage has closed with it holding is lost by a turn of the line. */
+  lineProblem(line: number): string | undefined {
+    const { stages, method, base, turns, lines } = this.history;
+    for (const stage of stages) {
+      const goal = this.goal({ method, goal: stage.goal, base: base as GoalName['base'] });
+      if (goal.pairs || !this.heldAt(goal, stage.end)) continue;
+      const lost = turns.some(
+        (_, i) =>
+          lines[i] === line && i >= stage.end && this.heldAt(goal, i) && !this.heldAt(goal, i + 1),
+      );
+      if (lost) return `${stage.goal} is lost in line ${line}`;
     }
     return undefined;
   }

@@ -19,12 +19,12 @@ const LETTER: Readonly<Record<string, string>> = {
 const GOALS: readonly (readonly [RegExp, readonly string[]])[] = [
   [/\bthe top cross\b/g, ['top cross']],
   [/\bthe first layer\b/g, ['corners']],
-  [/\bthe middle layer\b(?!,? (?:first|at)| of)/g, ['middle']],
+  [/\bthe middle layer\b/g, ['middle']],
   [/\bthe top face\b/g, ['top face']],
   [/\bthe arrangement of the top corners\b/g, ['top corners', 'corners placed']],
   [/\bthe oriented last layer\b/g, ['OLL']],
   [
-    /\b(?:the solved cube|solves the cube|the cube (?:is|isn’t) solved)\b/g,
+    /\b(?:the solved cube|solves the cube|the cube (?:is|isn’t|is never) solved)\b/g,
     ['solved', 'PLL', 'LSE', 'corners turned'],
   ],
   [/\bthe 1st pair\b/g, ['1st pair']],
@@ -93,18 +93,16 @@ export function unsupported(answer: string, facts: readonly Fact[]): string[] {
       whole,
     );
   }
-  for (const [whole, words] of text.matchAll(
-    /\bat ((?:(?:top|bottom|front|back|left|right) ){1,2}(?:front|back|left|right))(?! \()/g,
+  const side = '(?:top|bottom|front|back|left|right)';
+  for (const [whole, words, letters] of text.matchAll(
+    new RegExp(`\\bat (${side}(?: ${side})+)( \\()?`, 'g'),
   )) {
-    demand(
-      strings('slot').includes(
-        words
-          .split(' ')
-          .map((word) => LETTER[word])
-          .join(''),
-      ),
-      whole,
-    );
+    if (letters !== undefined) continue;
+    const slot = words
+      .split(' ')
+      .map((word) => LETTER[word])
+      .join('');
+    demand(strings('slot').includes(slot), whole);
   }
   for (const [whole, turn, number, line] of text.matchAll(
     new RegExp(`(${TURN}) \\(turn (\\d+), line (\\d+)\\)`, 'g'),
@@ -222,7 +220,7 @@ function verdictsOf(text: string, facts: readonly Fact[], demand: Demand): void 
       facts.some((fact) => fact.kind === 'piece' && fact.status === 'placed'),
       'turned right',
     );
-  if (/\bsolved\b/.test(text) && !/isn’t solved|the solved cube/.test(text)) {
+  if (/\bsolved\b/.test(text) && !/isn’t solved|the solved cube|never solved/i.test(text)) {
     demand(
       goals.some(({ holds }) => holds) ||
         verdicts.some((one) => one === 'reaches' || one === 'keeps'),
