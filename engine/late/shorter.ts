@@ -11,7 +11,7 @@ import type { TextEdit } from '../document/finding.ts';
 import { JUMP } from '../goals/course.ts';
 import { printTurns } from '../notation/print.ts';
 import { asFaceTurns } from '../notation/transform.ts';
-import { findShorter, findShorterOnGoals } from '../search/same-effect.ts';
+import { findAlternatives, findShorter, findShorterOnGoals } from '../search/same-effect.ts';
 import type { Search } from '../search/step.ts';
 import { tryEdits, type Source } from './trial.ts';
 import { isBefore } from './written.ts';
@@ -82,6 +82,15 @@ export function* shorterWays(source: Source, block: Block, stretch: Stretch): Se
   return found;
 }
 
+/** How many other ways are given. */
+const MOST_OTHER = 5;
+
+/** Other turns with the same effect, by hand comfort, at most one face turn longer than the shortest. */
+export function* otherWays(stretch: Stretch): Search<(readonly Turn[])[]> {
+  const { alternatives } = yield* findAlternatives(stretch.turns);
+  return alternatives.slice(0, MOST_OTHER);
+}
+
 function asFound(
   source: Source,
   block: Block,
@@ -94,8 +103,8 @@ function asFound(
   return { kind: 'shorter', same, turns, optimal, edits };
 }
 
-/** Only within one line, so that no heading or comment between the turns is lost. */
-function replaceStretch(
+/** The turns in the place of the stretch, tried. Only within one line, so that no heading or comment between the turns is lost. */
+export function replaceStretch(
   source: Source,
   block: Block,
   { first, end }: Stretch,

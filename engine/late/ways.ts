@@ -11,6 +11,7 @@ import { goalHolds } from '../goals/judge.ts';
 import { asFaceTurns } from '../notation/transform.ts';
 import type { PersonStep } from '../search/person/step.ts';
 import { solveAsPerson, type PersonSolve } from '../search/person/solve.ts';
+import type { GoalSearchOptions } from '../search/goal-search.ts';
 import { reachGoal } from '../search/reach.ts';
 import { searchExactly } from '../search/same-effect.ts';
 import type { Search } from '../search/step.ts';
@@ -36,7 +37,11 @@ export interface NoWay {
   readonly bound: number;
 }
 
-export interface WayOptions {
+/** Without a goal only `budget` counts; with one, only the others do. */
+export interface WayOptions extends Pick<
+  GoalSearchOptions,
+  'maxTurns' | 'withoutLayer' | 'rightHanded'
+> {
   /** Nodes for improving the whole-cube answer; some 40 million a second. */
   readonly budget?: number;
 }
@@ -59,7 +64,7 @@ export function* shortWay(
   if (problems.length > 0) return { kind: 'impossible', problems };
   return yield* goal === undefined || isWholeCube(goal)
     ? solveShort(state, options)
-    : reachShort(state, goal, kept);
+    : reachShort(state, goal, kept, options);
 }
 
 /** Whether a goal demands every piece in its place. */
@@ -88,8 +93,13 @@ function* reachShort(
   state: State,
   goal: Goal,
   kept: readonly Goal[],
+  { maxTurns, withoutLayer, rightHanded }: WayOptions,
 ): Search<Way | Refused | NoWay> {
-  const result = yield* reachGoal(state, goal, kept);
+  const result = yield* reachGoal(state, goal, kept, {
+    ...(maxTurns === undefined ? {} : { maxTurns }),
+    ...(withoutLayer === undefined ? {} : { withoutLayer }),
+    ...(rightHanded === undefined ? {} : { rightHanded }),
+  });
   if (result.kind === 'impossible') return result;
   if (result.kind !== 'found') return { kind: 'none', bound: result.bound };
   const { turns, optimal } = result;

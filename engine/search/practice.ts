@@ -41,12 +41,20 @@ export function goalsBefore(goals: readonly Goal[], name: string): readonly Goal
 }
 
 /** As many of them as asked for, each with a scramble; fewer only if there are none. */
-export function* makePractice(
+export function makePractice(
   before: readonly Goal[],
   random: Random,
   count: number,
 ): Search<Practice[]> {
-  const draw = practiceStates(before);
+  return practiceFrom(practiceStates(before), random, count);
+}
+
+/** As many states of a source as asked for, each with a scramble; fewer only if there are none. */
+export function* practiceFrom(
+  draw: StateSource,
+  random: Random,
+  count: number,
+): Search<Practice[]> {
   const result: Practice[] = [];
   for (let i = 0; i < count; i++) {
     const state = draw(random);

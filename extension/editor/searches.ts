@@ -211,7 +211,7 @@ async function shorterWay(parts: Parts): Promise<void> {
     edits,
   }));
   const chosen = await vscode.window.showQuickPick(items, {
-    title: 'A shorter way',
+    title: 'Other turns that do the same',
     placeHolder: `instead of ${found.title}`,
   });
   if (chosen?.edits) await apply(now.document, version, chosen.edits);

@@ -58,3 +58,16 @@ export const practice = v.strictObject({
   seed: count,
 });
 export type PracticeJson = v.InferOutput<typeof practice>;
+
+/** `slips FILE --cube NET` */
+export const stray = v.strictObject({
+  slips: v.array(v.never()),
+  stray: v.strictObject({
+    /** Where the solve looks just so: turns done, and the number of the last one. */
+    places: v.array(v.strictObject({ turns: count, number: count })),
+    /** What may have been done instead of what is written. */
+    slips: v.array(v.string()),
+    back: v.nullable(v.strictObject({ turns: v.string(), optimal: v.boolean() })),
+  }),
+});
+export type StrayJson = v.InferOutput<typeof stray>;

@@ -114,6 +114,28 @@ export type CheckedFileJson = v.InferOutput<typeof checkedFile>;
 export const check = v.strictObject({ files: v.array(checkedFile) });
 export type CheckJson = v.InferOutput<typeof check>;
 
+const chance = v.pipe(v.number(), v.minValue(0), v.maxValue(1));
+
+export const lastLayer = v.strictObject({
+  edges: v.picklist(['dot', 'line', 'angle', 'cross']),
+  /** Letters in general use. */
+  corners: v.string(),
+  cornersRight: count,
+  /** Of meeting this orientation. */
+  chance,
+  /** Only where all pieces of the top are turned right; the letter is empty where nothing is left but a turn. */
+  permutation: v.optional(
+    v.strictObject({
+      letter: v.string(),
+      corners: v.picklist(['right', 'adjacent', 'diagonal']),
+      chance,
+    }),
+  ),
+  /** Rotations to a holding in which the pattern reads alike for every state of the case. */
+  hold: v.string(),
+});
+export type LastLayerJson = v.InferOutput<typeof lastLayer>;
+
 export const state = v.strictObject({
   faces,
   holding: v.strictObject({ up: colour, front: colour }),
@@ -123,6 +145,8 @@ export const state = v.strictObject({
   method: v.string(),
   /** How many turns were executed before this place, rotations included. */
   turns: count,
+  /** Only where everything but the last layer is home. */
+  lastLayer: v.optional(lastLayer),
 });
 export type StateJson = v.InferOutput<typeof state>;
 

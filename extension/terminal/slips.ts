@@ -9,14 +9,15 @@ import { refused, type Arguments, type Command, type Outcome } from './command.t
 import { importsOf } from './imports.ts';
 import { readSource } from './input.ts';
 import type { SlipsJson } from './json-searches.ts';
+import { strayOutcome } from './stray.ts';
 import { slipsText } from './render/slips.ts';
 
 export const slips: Command = {
   name: 'slips',
-  usage: ['slips FILE [--json]'],
+  usage: ['slips FILE [--json]', 'slips FILE --cube NET [--at LINE:CHAR] [--json]'],
   summary:
-    'Ranks the edits after which the first solve that does not end as it claims would, or after which a stage reaches its goal.',
-  options: {},
+    'Ranks the edits after which the first solve that does not end as it claims would, or after which a stage reaches its goal. With --cube (the nine rows of a net, divided by "/"): where in the solve a cube looks so, or what was done wrong on the way there, and the way back.',
+  options: { cube: { type: 'string' }, at: { type: 'string' } },
   run: (args) => Promise.resolve(run(args)),
 };
 
@@ -24,6 +25,8 @@ function run(args: Arguments): Outcome {
   const [file, ...rest] = args.words;
   if (file === undefined) return refused('A file is missing ("-" is standard input).');
   if (rest.length > 0) return refused('Only one file can be looked through at a time.');
+  if (args.value('cube') !== undefined) return strayOutcome(file, args);
+  if (args.value('at') !== undefined) return refused('--at goes with --cube here.');
   const source = readSource(file);
   if (source.kind === 'refused') return source;
   const options = { imports: importsOf(source) };

@@ -5,7 +5,13 @@ import type { Turn } from '../../engine/cube/turn.ts';
 import type { Block } from '../../engine/document/analysis.ts';
 import type { Goal } from '../../engine/goals/goal.ts';
 import { findMethod, goalsFor, LAYERS } from '../../engine/goals/methods.ts';
-import { keptBefore, leadsTo, personWay, shortWay } from '../../engine/late/ways.ts';
+import {
+  keptBefore,
+  leadsTo,
+  personWay,
+  shortWay,
+  type WayOptions,
+} from '../../engine/late/ways.ts';
 import { countTurns, NO_TURNS } from '../../engine/notation/count.ts';
 import { execute } from '../../engine/notation/execute.ts';
 import { printTurns } from '../../engine/notation/print.ts';
@@ -27,6 +33,7 @@ export const solve: Command = {
   usage: [
     'solve FILE [--at LINE:CHAR] [--goal GOAL] [--way person|short] [--base COLOUR] [--json]',
     'solve --turns "TURNS" [--goal GOAL] [--way person|short] [--base COLOUR] [--method NAME] [--json]',
+    'solve … --goal GOAL [--most N] [--without-base] [--right-handed]',
   ],
   summary:
     'Finds turns that reach a goal (solved, if none is given), few of them, or as a person would by layers, every step explained.',
@@ -35,6 +42,9 @@ export const solve: Command = {
     turns: { type: 'string' },
     goal: { type: 'string' },
     way: { type: 'string' },
+    most: { type: 'string' },
+    'without-base': { type: 'boolean' },
+    'right-handed': { type: 'boolean' },
     ...CHOICES,
   },
   run: (args) => Promise.resolve(run(args)),
@@ -69,19 +79,43 @@ function run(args: Arguments): Outcome {
   const wanted = named === undefined ? undefined : readGoal(named, goals, method, task.base);
   if (wanted?.kind === 'refused') return wanted;
   const goal = wanted?.goal;
-  return way === 'person'
-    ? byPerson(task, goal)
-    : shortly(task, goal, wanted === undefined ? [] : keptBefore(goals, wanted.index, task.state));
+  const limits = readLimits(args, task.base, way === 'short' && goal !== undefined);
+  if ('sentence' in limits) return limits;
+  if (way === 'person') return byPerson(task, goal);
+  const kept = wanted === undefined ? [] : keptBefore(goals, wanted.index, task.state);
+  return shortly(task, goal, kept, limits);
 }
 
-function shortly(task: Task, goal: Goal | undefined, kept: readonly Goal[]): Outcome {
-  const result = complete(shortWay(task.state, goal, kept));
+/** What the turns may be; only the search for a goal can be told so. */
+function readLimits(args: Arguments, base: number, fits: boolean): WayOptions | Refusal {
+  const most = args.value('most');
+  const given = ['without-base', 'right-handed'].filter((name) => args.has(name));
+  if (most !== undefined) given.push('most');
+  if (given.length > 0 && !fits) return refused(`--${given[0]} goes with --goal, the short way.`);
+  if (most !== undefined && !/^(?:1?\d|20)$/u.test(most))
+    return refused('--most wants a number of turns from 0 to 20.');
+  return {
+    ...(most === undefined ? {} : { maxTurns: Number(most) }),
+    ...(args.has('without-base') ? { withoutLayer: base } : {}),
+    ...(args.has('right-handed') ? { rightHanded: true } : {}),
+  };
+}
+
+function shortly(
+  task: Task,
+  goal: Goal | undefined,
+  kept: readonly Goal[],
+  limits: WayOptions,
+): Outcome {
+  const result = complete(shortWay(task.state, goal, kept, limits));
   switch (result.kind) {
     case 'impossible':
       return impossible(result.problems);
     case 'none':
       return refused(
-        `No way of at most ${result.bound} turns reaches the goal; longer ones were not tried to the end.`,
+        result.bound >= (limits.maxTurns ?? Infinity)
+          ? `Proven: no ${result.bound} or fewer of these turns reach the goal.`
+          : `No ${result.bound} or fewer of these turns reach the goal; more were not tried to the end.`,
       );
     case 'way': {
       assertReached(task.state, result.turns, goal);

@@ -9,6 +9,7 @@ import { goalHolds } from '../../engine/goals/judge.ts';
 import { goalsFor, LAYERS, type Method } from '../../engine/goals/methods.ts';
 import { refused, type Arguments, type Command, type Outcome } from './command.ts';
 import type { StateJson } from './json.ts';
+import { lastLayerOf } from './last-layer.ts';
 import { readPlace } from './place.ts';
 import { stateText } from './render/state.ts';
 import { CHOICES, readChoices, readTurns } from './turns.ts';
@@ -67,6 +68,7 @@ function fromFile(args: Arguments): Outcome {
     base: COLOURS[block.base],
     method: block.method,
     turns,
+    ...lastLayerIn(reached, block.base),
   };
   return done(json, whereabouts(block, turns));
 }
@@ -86,7 +88,13 @@ function free(
     base: COLOURS[base],
     method: method.name,
     turns,
+    ...lastLayerIn(reached, base),
   };
+}
+
+function lastLayerIn(reached: State, base: number): Pick<StateJson, 'lastLayer'> {
+  const lastLayer = lastLayerOf(reached, base);
+  return lastLayer === undefined ? {} : { lastLayer };
 }
 
 function look(reached: State): Pick<StateJson, 'faces' | 'holding' | 'solved'> {

@@ -10,11 +10,16 @@ import { findFills } from '../../engine/late/fills.ts';
 import { lateFindings } from '../../engine/late/findings.ts';
 import { gapsOf } from '../../engine/late/gaps.ts';
 import { goalIndex } from '../../engine/late/goal-names.ts';
-import { shorterWays, stretchBetween } from '../../engine/late/shorter.ts';
+import {
+  otherWays,
+  replaceStretch,
+  shorterWays,
+  stretchBetween,
+} from '../../engine/late/shorter.ts';
 import { solveSlips, stageSlips } from '../../engine/late/slips.ts';
 import type { Source } from '../../engine/late/trial.ts';
 import { isUnsolved } from '../../engine/late/wanted.ts';
-import { keptBefore, personWay, shortWay } from '../../engine/late/ways.ts';
+import { faceTurnCount, keptBefore, personWay, shortWay } from '../../engine/late/ways.ts';
 import { printTurns } from '../../engine/notation/print.ts';
 import { writePersonSolve } from '../../engine/search/person/text.ts';
 import { makePractice } from '../../engine/search/practice.ts';
@@ -153,7 +158,19 @@ function* searchShorter(source: Source, from: Position, to: Position): Search<Se
     const title = `${what}${one.optimal ? ', proven shortest' : ''}`;
     ways.push({ turns, title, ...(one.edits === undefined ? {} : { edits: one.edits }) });
   }
-  return ways.length > 0 ? { kind: 'ways', ways, title: printTurns(stretch.turns) } : nothing(none);
+  const title = printTurns(stretch.turns);
+  if (ways.length > 0) return { kind: 'ways', ways, title };
+  // Nothing shorter: then perhaps something that lies better in the hands.
+  for (const turns of yield* otherWays(stretch)) {
+    const edits = replaceStretch(source, block, stretch, turns);
+    const count = `${faceTurnCount(turns)} face turns, the same effect`;
+    ways.push({
+      turns: printTurns(turns),
+      title: count,
+      ...(edits === undefined ? {} : { edits }),
+    });
+  }
+  return ways.length > 0 ? { kind: 'ways', ways, title: `${title}. ${none}` } : nothing(none);
 }
 
 type PracticeTask = Extract<SearchTask, { kind: 'practice' }>;

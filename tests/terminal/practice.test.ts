@@ -58,6 +58,28 @@ describe('states to practise', () => {
   });
 });
 
+describe('a case of the last layer', () => {
+  test.each([
+    ['top cross', 'dot', ['--method', 'layers'], { edges: 'dot' }],
+    ['top face', 'angle T', [], { edges: 'angle', corners: 'T' }],
+    ['OLL', 'line H', ['--method', 'CFOP'], { edges: 'line', corners: 'H' }],
+    ['PLL', 'Z', ['--method', 'CFOP'], { permutation: { letter: 'Z' } }],
+  ])('%s, %s: state sees it in every scramble', (goal, name, more, wanted) => {
+    const { states } = practiceOf(goal, '--case', name, '--seed', '4', '--count', '2', ...more);
+    for (const { scramble } of states) {
+      const seen = turnloreJson(state, ['state', '--turns', scramble, '--base', 'yellow']).json;
+      expect(seen.lastLayer).toMatchObject(wanted);
+    }
+  });
+
+  test('a name that is none is refused with those there are', () => {
+    expect(turnlore(['practice', 'PLL', '--method', 'CFOP', '--case', 'Q']).err).toContain(
+      'There is no case "Q" here; there are A, ',
+    );
+    expect(turnlore(['practice', 'top face', '--case', 'ring']).err).toContain('dot, line, angle');
+  });
+});
+
 describe('what it does not take', () => {
   test.each([
     [['practice'], 'The goal to practise is missing'],

@@ -47,6 +47,47 @@ describe('the short way', () => {
   });
 });
 
+describe('what the turns may be', () => {
+  test('without the base: no turn of its layer, here from a cube held as at the start', () => {
+    const way = solveOf(
+      '--turns',
+      SCRAMBLE,
+      '--goal',
+      'cross',
+      '--base',
+      'yellow',
+      '--without-base',
+    );
+    expect(way.turns).not.toMatch(/D/u);
+    expect(reached(`${SCRAMBLE} ${way.turns}`, 'yellow', 0)).toBe(true);
+  });
+
+  test('right-handed: as short as any', () => {
+    const any = solveOf('--turns', SCRAMBLE, '--goal', 'cross');
+    const right = solveOf('--turns', SCRAMBLE, '--goal', 'cross', '--right-handed');
+    expect(right.counts.obtm).toBe(any.counts.obtm);
+    expect(right.optimal).toBe(true);
+  });
+
+  test('at most so many: that there are none is proven', () => {
+    const { status, err } = turnlore([
+      'solve',
+      '--turns',
+      SCRAMBLE,
+      '--goal',
+      'cross',
+      '--most',
+      '5',
+    ]);
+    expect(status).toBe(2);
+    expect(err).toContain('Proven: no 5 or fewer of these turns reach the goal.');
+  });
+
+  test('is told only to the search for a goal', () => {
+    expect(turnlore(['solve', '--turns', 'R', '--most', '3']).err).toContain('--most goes with');
+  });
+});
+
 describe("the person's way", () => {
   test('solves the cube stage by stage, each step with its reason', () => {
     const way = solveOf('--turns', SCRAMBLE, '--way', 'person');

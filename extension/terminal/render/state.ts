@@ -20,5 +20,17 @@ export function stateText(state: StateJson, where: string, page: Page): string {
     `${up} up, ${front} in front; ${state.solved ? page.tone('good', 'solved') : 'not solved'}`,
     `goals of ${harmless(state.method)} with base ${state.base}:`,
     ...goals.map((line) => `  ${line}`),
+    ...lastLayerLines(state),
   ].join('\n')}\n`;
+}
+
+function lastLayerLines({ lastLayer, solved }: StateJson): string[] {
+  if (lastLayer === undefined || solved) return [];
+  const { edges, corners, permutation } = lastLayer;
+  const chance = (of: number): string => `1 in ${Math.round(1 / of)}`;
+  if (permutation !== undefined && permutation.letter !== '') {
+    return [`last layer: case ${permutation.letter} (${chance(permutation.chance)})`];
+  }
+  if (permutation !== undefined) return ['last layer: nothing but a turn of the top is left'];
+  return [`last layer: ${edges} of edges, corners ${corners} (${chance(lastLayer.chance)})`];
 }
