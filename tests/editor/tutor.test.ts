@@ -59,7 +59,7 @@ describe('the tutor', () => {
     const block = analyse([first, second, third].join('\n')).blocks[0];
     expect(block.timeline.held[0].at(-1)).toBe(1);
     await desk.status().filter({ hasText: 'all goals hold' }).waitFor();
-    await desk.page.locator('.monaco-editor .view-lines').first().click();
+    await desk.focusText();
     await desk.page.keyboard.press('Control+z');
     await desk.status().filter({ hasText: 'cross next' }).waitFor();
     expect((await desk.lines())[2]).toBe(TEXT.split('\n')[2]);

@@ -8,7 +8,7 @@ export default defineConfig({
     include: ['tests/editor/**/*.test.ts'],
     globalSetup: ['tests/editor/host/setup.ts'],
     fileParallelism: false,
-    testTimeout: 30_000,
+    testTimeout: 90_000,
     hookTimeout: 120_000,
   },
 });

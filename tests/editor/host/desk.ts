@@ -87,7 +87,7 @@ export class Desk {
     });
     await context.grantPermissions(['clipboard-read', 'clipboard-write']);
     const page = await context.newPage();
-    page.setDefaultTimeout(12_000);
+    page.setDefaultTimeout(30_000);
     const desk = new Desk({ page, browser, context, host, data, workspace });
     await page.goto(host.urlFor(options.open));
     await desk.ready();
@@ -212,12 +212,17 @@ export class Desk {
     await this.page.locator('.monaco-hover img[src^="data:image/svg+xml"]').waitFor();
   }
 
+  /** Puts the keyboard into the text. No click: a lens may stand wherever one would click. */
+  async focusText(): Promise<void> {
+    await this.page
+      .locator('.monaco-editor .native-edit-context, .monaco-editor textarea.inputarea')
+      .first()
+      .focus();
+  }
+
   /** Puts the keyboard into the text and the cursor at a line and column, both from 1. */
   async cursorTo(line: number, column: number): Promise<void> {
-    await this.page
-      .locator('.monaco-editor .view-lines')
-      .first()
-      .click({ position: { x: 5, y: 5 } });
+    await this.focusText();
     await this.page.keyboard.press('Control+g');
     const input = this.page.locator('.quick-input-widget input');
     await input.fill(`:${line}:${column}`);
