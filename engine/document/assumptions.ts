@@ -29,7 +29,7 @@ export function assumptions(judged: Judged, baseAssumed: boolean): RawFinding[] 
   };
   const findings: RawFinding[] = [];
   if (start.from === 'inverse') findings.push({ args: { code: 'start-assumed' }, range });
-  if (baseAssumed && start.from !== 'unknown') {
+  if (baseAssumed && start.course.stateAt(0) !== undefined) {
     const colour = COLOURS[base];
     // Before the first line that does anything: a line above `scramble:` may be another solve's.
     const first = script.events.find(

@@ -4,6 +4,7 @@
  */
 import { setOf, type Piece, type PieceSet } from '../cube/piece.ts';
 import { makeCourse, type Course } from '../goals/course.ts';
+import { lastTurnMissing } from '../goals/cross-alignment.ts';
 import { goalHolds, goalMissing } from '../goals/judge.ts';
 import { piecesToName } from '../goals/moved.ts';
 import { restoringChange, type RestoringChange } from '../goals/restore.ts';
@@ -218,7 +219,11 @@ class GoalChecker {
       if (next?.goal === stage.goal && next.end === stage.end) return;
       const state = judged.course.stateAt(stage.end);
       if (state === undefined) return;
-      const missing = goalMissing(judged.goals[stage.goal], state);
+      const goal = judged.goals[stage.goal];
+      // `// PLL`, then `// AUF`: the last turn has a label of its own.
+      if (next?.goal === stage.goal && lastTurnMissing(goal, state, judged.base) !== undefined)
+        return;
+      const missing = goalMissing(goal, state);
       const lent = this.lentAt(stage.end);
       const isTold = (missing & ~(this.covered | lent)) === 0;
       this.covered |= missing & ~lent;

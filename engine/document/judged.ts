@@ -107,9 +107,16 @@ export function turnRef(judged: Judged, turn: number): TurnRef {
   };
 }
 
-/** The turn before a place; undefined at the very beginning. */
+/** Rotations in a row that are passed over; nobody writes more. */
+const ROTATIONS_PASSED = 20;
+
+/** The last turn before a place that is no rotation; undefined if there is none near. */
 export function turnBefore(judged: Judged, place: number): TurnRef | undefined {
-  return place > 0 ? turnRef(judged, place - 1) : undefined;
+  const { codes } = judged.script;
+  const last = Math.max(0, place - ROTATIONS_PASSED);
+  for (let turn = place - 1; turn >= last; turn--)
+    if (codes[turn] === JUMP || !isRotation(codes[turn])) return turnRef(judged, turn);
+  return undefined;
 }
 
 /** Where pieces are instead of at home, with slots as they lie in the hands at that place. */
@@ -142,7 +149,12 @@ export function topOf(base: number): number {
 export function changeRef(judged: Judged, change: RestoringChange): Change {
   switch (change.kind) {
     case 'insert':
-      return { kind: 'insert', after: turnBefore(judged, change.at), text: printTurn(change.turn) };
+      // After the very turn: behind a rotation the same letter is another layer.
+      return {
+        kind: 'insert',
+        after: change.at > 0 ? turnRef(judged, change.at - 1) : undefined,
+        text: printTurn(change.turn),
+      };
     case 'replace':
       return { kind: 'replace', turn: turnRef(judged, change.at), text: printTurn(change.turn) };
     case 'remove':

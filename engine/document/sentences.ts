@@ -17,7 +17,11 @@ export function listed(words: readonly string[]): string {
 
 /** `firstLine`: zero-based line of the block in the text; people count lines from 1. */
 export function sayTurn(turn: TurnRef, firstLine: number): string {
-  return `${turn.text} (turn ${String(turn.number)}, line ${String(turn.line + firstLine + 1)})`;
+  const line = `line ${String(turn.line + firstLine + 1)}`;
+  if (!/^[xyz]/.test(turn.text)) return `${turn.text} (turn ${String(turn.number)}, ${line})`;
+  // Rotations have no number of their own.
+  const after = turn.number > 0 ? `after turn ${String(turn.number)}, ` : '';
+  return `${turn.text} (${after}${line})`;
 }
 
 function sayStray(stray: StrayPiece, base: number): string {

@@ -126,6 +126,8 @@ class StageFinder {
     if (this.mode === 'heading') {
       for (const { goal, line, span } of others)
         this.checks.push({ goal, place: event.place, line, span });
+    } else if (own.length > 0 && alone && !event.done) {
+      // Its own name once more on a line of its own: it goes on.
     } else if (own.length > 0) {
       // Stages done together share their turns.
       const { first } = this.stages[this.open[0]];

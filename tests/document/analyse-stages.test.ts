@@ -1,5 +1,6 @@
 /** Where stages begin and end: headings, labels behind turns, labels on lines of their own. */
 import { describe, expect, test } from 'vitest';
+import { analyse } from '../../engine/document/analyse.ts';
 import { codes, firstBlock, found, reached, spans } from './analyse-support.ts';
 
 const solve = (lines: string): string => `scramble: R U R'\nbase: yellow\nmethod: CFOP\n${lines}`;
@@ -104,6 +105,14 @@ describe('labels on lines of their own', () => {
     expect(spans(firstBlock(solve("// OLL + PLL\nR U'\nR'")))).toEqual(['OLL 0-3', 'PLL 0-3']);
   });
 
+  test('the last turn may have a label of its own', () => {
+    const auf = "scramble: U2 R U R'\nbase: yellow\nmethod: CFOP\n";
+    expect(codes(`${auf}R U' R' // PLL\nU2 // AUF`)).toEqual([]);
+    expect(codes(`${auf}// PLL\nR U' R'\n// AUF\nU2`)).toEqual([]);
+    expect(codes(`${auf}PLL:\nR U' R'\nAUF: U2`)).toEqual([]);
+    expect(codes(`${auf}R U' R' // PLL`)).toEqual(['last-turn-missing']);
+  });
+
   test('`done` says that what stands above was it', () => {
     expect(spans(firstBlock(solve("R U' R'\n// F2L done\nU U' // PLL")))).toEqual([
       '4th pair 0-3',
@@ -170,6 +179,19 @@ describe('inspection and rotations', () => {
     expect(Array.from({ length: 7 }, (_, turn) => block.numberOf(turn))).toEqual([
       0, 1, 1, 2, 3, 3, 4,
     ]);
+  });
+});
+
+describe('rotations in sentences', () => {
+  test('"not reached after" names the last turn that is none', () => {
+    const text = 'scramble: R U F\nbase: yellow\ncross:\n  U y\ncorners:\n  R';
+    const { message } = analyse(text).findings[0];
+    expect(message).toMatch(/^The cross is not reached after U \(turn 1, line 4\):/);
+  });
+
+  test('a cube that was only turned as a whole: no turn is named', () => {
+    const text = 'scramble: R U F\nbase: yellow\nx2\ncross:\ncorners:\n  R';
+    expect(analyse(text).findings[0].message).toMatch(/^The cross is not reached: the yellow-/);
   });
 });
 

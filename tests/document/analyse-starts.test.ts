@@ -163,6 +163,8 @@ describe('the base', () => {
   test('only where nothing but the holding speaks for it, it is said', () => {
     expect(codes("scramble: R2 U2 F2 L2 D R\nz\ncross:\n  R'")).toContain('base-assumed');
     expect(codes('scramble: R2 D\ncross:\n  U')).not.toContain('base-assumed');
+    // Where nothing is known, nothing is assumed.
+    expect(codes('scramble: R U …\ncross:\n  U')).toEqual([]);
   });
 });
 
