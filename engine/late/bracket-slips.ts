@@ -9,7 +9,7 @@ import { printTurn, type Turn } from '../cube/turn.ts';
 import type { TextEdit } from '../document/finding.ts';
 import { execute } from '../notation/execute.ts';
 import { executable, readSequence } from '../notation/read.ts';
-import { SlipCourse } from '../search/slips/course.ts';
+import type { SlipCourse } from '../search/slips/course.ts';
 import { singleEdits } from '../search/slips/edits.ts';
 import type { Search } from '../search/step.ts';
 import { placeName, readSingle, textAt, type WrittenTurn } from './written.ts';

@@ -11,7 +11,7 @@ export function registerSearching(parts: {
   readonly analyses: Analyses;
   readonly focus: Focus;
   readonly worker: WorkerClient;
-}): vscode.Disposable[] {
+}): { dispose(): unknown }[] {
   const lenses = new SearchLenses(parts.analyses);
   const late = new LateFixes(parts.analyses, parts.worker);
   return [

@@ -70,7 +70,9 @@ export class WorkerClient implements vscode.Disposable {
       this.waiting.set(id, { resolve, reject, onProgress });
       line.post({ id, body });
     });
-    return reply.finally(() => cancelling?.dispose());
+    return reply.finally(() => {
+      cancelling?.dispose();
+    });
   }
 
   private start(): Promise<WorkerLine> {

@@ -70,7 +70,12 @@ describe('a cube that does not look as the solve says', () => {
   test('is where the solve looks so: one line further than thought', () => {
     const cube = netAt(RIGHT, '20:14');
     const { json } = turnloreJson(stray, ['slips', file, '--cube', cube, '--at', '18:12']);
-    expect(json.stray).toEqual({ places: [{ turns: 21, number: 16 }], slips: [], back: null });
+    // The y that follows turns the cube as a whole and so changes nothing of how it looks.
+    const places = [
+      { turns: 19, number: 16 },
+      { turns: 20, number: 16 },
+    ];
+    expect(json.stray).toEqual({ places, slips: [], back: null });
   });
 
   test('or is explained by the slip of the learner, with a way back that leads there', () => {
