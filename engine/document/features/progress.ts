@@ -97,6 +97,20 @@ export function partsInPlace(goal: Goal, where: Where): { done: number; kept: nu
   return { done: done.length, kept };
 }
 
+/** The parts that come into place, and that go out of it, between two places; read as the later one allows. */
+export function partChanges(
+  goal: Goal,
+  before: Where,
+  after: Where,
+): { readonly into: readonly PieceSet[]; readonly out: readonly PieceSet[] } {
+  const { demand, parts, done } = bestReading(goal, after);
+  const was = parts.filter((part) => fits(before, demand, part));
+  return {
+    into: done.filter((part) => !was.includes(part)),
+    out: was.filter((part) => !done.includes(part)),
+  };
+}
+
 /** The goal of a stage at a place within or right after it; undefined where the state is unknown. */
 export function progressAt(block: Block, stage: number, place: number): Progress | undefined {
   const { timeline, course } = block;
