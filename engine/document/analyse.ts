@@ -10,25 +10,20 @@
  * const next = analyse(changedText, {}, analysis);
  * ```
  */
-import type { Position, Range } from '../cube/place.ts';
-import { NO_TURNS, countTurns, type Counts } from '../notation/count.ts';
+import type { Position } from '../cube/place.ts';
 import type { Analysis, AnalysisOptions, Block } from './analysis.ts';
 import { DEFAULT_SEVERITY, type Finding, type Fix, type Severity } from './finding.ts';
+import { readImports } from './imports.ts';
 import { judgeBlock } from './judge-block.ts';
-import { textOfTurn, type JudgedBlock } from './judged.ts';
-import { makeNames, namedSequences, nameFindings, namesIn, type NamedSequence } from './names.ts';
+import type { JudgedBlock } from './judged.ts';
+import { makeNames, namedSequences, nameFindings, namesIn } from './names.ts';
+import { placeBlock, shift } from './place-block.ts';
 import type { RawFinding } from './raw-finding.ts';
-import {
-  cutBlocks,
-  keyLines,
-  readDocument,
-  readUse,
-  type BlockTree,
-  type DocumentTree,
-} from './read/index.ts';
-import { placeOfLine, type Script } from './script.ts';
+import { cutBlocks, readDocument, type BlockTree, type DocumentTree } from './read/index.ts';
 import { sayFinding, sayRelated } from './sentences.ts';
-import { DEFAULT_SETTINGS, readSettings, type Settings } from './settings.ts';
+import { readSettings } from './settings.ts';
+
+export { usedFiles } from './imports.ts';
 
 /** Turns that a whole text may execute before blocks are done by powers. */
 const TEXT_LIMIT = 400_000;
@@ -188,84 +183,12 @@ function namesUsed(tree: DocumentTree, block: BlockTree): boolean {
   return false;
 }
 
-interface Imports {
-  readonly settings: Settings;
-  readonly stageNames: readonly string[];
-  readonly sequences: readonly NamedSequence[];
-  readonly findings: readonly RawFinding[];
-  readonly text: string;
-}
-
-/** The files that a text names with `use:`, as written. */
-export function usedFiles(text: string): string[] {
-  const tree = readDocument(text);
-  return usesIn(tree).map((use) => use.file);
-}
-
-function usesIn(tree: DocumentTree): { file: string; range: Range }[] {
-  const all = tree.lines.map((_, line) => line);
-  return keyLines(tree, all, 'use').flatMap(({ line, content }) => {
-    const value = readUse(content.value);
-    if (value.kind === 'bad') return [];
-    const { start, end } = value.file.span;
-    return [
-      {
-        file: value.file.text,
-        range: { start: { line, character: start }, end: { line, character: end } },
-      },
-    ];
-  });
-}
-
-function readImports(text: string, options: AnalysisOptions): Imports {
-  let settings: Settings =
-    options.holding === undefined
-      ? DEFAULT_SETTINGS
-      : { ...DEFAULT_SETTINGS, holding: options.holding };
-  const sequences: NamedSequence[] = [];
-  const findings: RawFinding[] = [];
-  const texts: string[] = [];
-  // Most texts use no other file: they need not be read twice.
-  const uses = /use\s*[:：]/i.test(text) ? usesIn(readDocument(text)) : [];
-  for (const { file, range } of uses) {
-    const other = options.imports?.[file];
-    if (other === undefined) {
-      findings.push({ args: { code: 'use-not-found', file }, range });
-      continue;
-    }
-    texts.push(other);
-    const tree = readDocument(other);
-    const { header, blocks } = cutBlocks(tree);
-    const read = readSettings(tree, header, settings, Infinity, 0).settings;
-    settings = { ...settings, methods: read.methods, goals: read.goals };
-    for (const sequence of namedSequences(tree, blocks, true)) sequences.push(sequence);
-  }
-  const stageNames = [
-    ...settings.goals.map((goal) => goal.name),
-    ...settings.methods.flatMap((method) => method.stages.map((stage) => stage.name)),
-  ];
-  return {
-    settings,
-    sequences,
-    findings,
-    text: texts.join('\n'),
-    stageNames: uses.length > 0 ? stageNames : [],
-  };
-}
-
 function allFindings(block: JudgedBlock): RawFinding[] {
   return [...block.findings, ...block.asides.flatMap(allFindings)];
 }
 
 export function compare(a: Position, b: Position): number {
   return a.line - b.line || a.character - b.character;
-}
-
-function shift(range: Range, by: number): Range {
-  return {
-    start: { line: range.start.line + by, character: range.start.character },
-    end: { line: range.end.line + by, character: range.end.character },
-  };
 }
 
 function placeFinding(raw: RawFinding, firstLine: number, severity: Severity): Finding {
@@ -290,81 +213,6 @@ function placeFinding(raw: RawFinding, firstLine: number, severity: Severity): F
     })),
     fixes,
   };
-}
-
-function placeBlock(block: JudgedBlock, firstLine: number): Block {
-  const { judged } = block;
-  const { script, course } = judged;
-  const rangeOf = (turn: number): Range => {
-    const line = script.lines[turn] + firstLine;
-    return {
-      start: { line, character: script.starts[turn] },
-      end: { line, character: script.ends[turn] },
-    };
-  };
-  const countsOfTurns = (first: number, end: number): Counts =>
-    countTurns(
-      script.codes,
-      (index) => {
-        const jump = script.jumps.get(index);
-        return jump?.kind === 'power' ? jump.tally : NO_TURNS;
-      },
-      first,
-      end,
-    );
-  const last = block.end - 1;
-  return {
-    kind: judged.kind,
-    title: block.title,
-    line: block.first + firstLine,
-    range: {
-      start: { line: block.first + firstLine, character: 0 },
-      end: { line: last + firstLine, character: judged.textOf(last).length },
-    },
-    scramble: judged.start.scramble && {
-      text: judged.start.scramble.text,
-      range: shift(judged.start.scramble.range, firstLine),
-    },
-    startFrom: judged.start.from,
-    start: course.stateAt(0),
-    course,
-    method: judged.method.variantOf ?? judged.method.name,
-    base: judged.base,
-    timeline: judged.timeline,
-    stages: judged.stages.stages.map(({ goal, line, span, how }) => ({
-      goal,
-      range: {
-        start: { line: line + firstLine, character: span.start },
-        end: { line: line + firstLine, character: span.end },
-      },
-      how,
-    })),
-    scope: {
-      method: judged.method,
-      methods: judged.settings.methods,
-      goals: judged.settings.goals,
-      holding: judged.settings.holding,
-    },
-    ownFrom: judged.ownFrom,
-    counts: countsOfTurns(judged.ownFrom, course.length),
-    solved: block.solved,
-    sequence: block.sequence,
-    asides: block.asides.map((aside) => placeBlock(aside, firstLine)),
-    rangeOf,
-    numberOf: (turn) => judged.numbers[turn],
-    textOf: (turn) => textOfTurn(judged, turn),
-    placeAt: (position) => placeAt(judged.script, position.line - firstLine, position.character),
-    countsOf: countsOfTurns,
-    commentOn: (turn) => script.comments.get(script.lines[turn]),
-  };
-}
-
-/** Turns stand in the order of their lines; on the line itself each says when it is done. */
-function placeAt(script: Script, line: number, character: number): number {
-  const { lines, dues } = script;
-  let place = placeOfLine(script, line);
-  while (place < lines.length && lines[place] === line && dues[place] <= character) place++;
-  return place;
 }
 
 function blockAt(blocks: readonly Block[], position: Position): Block | undefined {
