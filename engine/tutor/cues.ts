@@ -33,6 +33,7 @@ export const CUES: readonly (readonly [Intent, readonly Cue[]])[] = [
         /\b(?:find|show me|point out|spot) (?:me )?(?:my|the|a) (?:mistake|error|fault|slip|wrong turn)/,
         6,
       ],
+      [/\bfalls? .*\bapart\b/, 8],
       [/\bsince when\b.*\b(?:not|wrong|broken)\b/, 5],
       [/\bwhy\b.*\b(?:no longer|not .* any ?more|stop(?:s|ped)? holding|away)\b/, 7],
       [/\b(?:blame|guilty|culprit|responsible)\b/, 5],
@@ -162,7 +163,7 @@ export const CUES: readonly (readonly [Intent, readonly Cue[]])[] = [
   [
     'next-step',
     [
-      [/\bnext\b(?! to)/, 3],
+      [/\bnext\b(?! to)/, 4],
       [
         /\bwhat\b.*\b(?:should|do|can|must|shall|could|would|am i supposed|need|have)\b.*\b(?:do|make|solve|turn|look|next|now|to)\b/,
         3,
@@ -179,7 +180,10 @@ export const CUES: readonly (readonly [Intent, readonly Cue[]])[] = [
         5,
       ],
       [/\b(?:hint|clue|tip|stuck|advice|advise|suggestion|suggest)\b/, 5],
-      [/\b(?:help|assist)\b/, 4],
+      [
+        /\b(?:help|assist)\b(?: me| us| please| now| here| out| again)*(?:$| <| (?:with|on|to|further|the|by)\b)/,
+        4,
+      ],
       [
         /\bi (?:am|do not know|have no idea|get|got)\b.*\b(?:lost|confused|on|know|what|how|stuck|further)\b/,
         4,
