@@ -131,7 +131,7 @@ export function* stageSlips(source: Source, block: Block, stage: number): Search
   const result = yield* findStageSlips(start, codes, goal, kept, { most: MOST_TRIED });
   const { name } = timeline.goals[span.goal];
   const fits = (trial: Trial): boolean =>
-    (trial.block.timeline.outcomes[span.goal]?.reached) &&
+    trial.block.timeline.outcomes[span.goal]?.reached &&
     !trial.findings.some(
       ({ code, goal: of }) =>
         of === name && (code === 'goal-not-reached' || code === 'cross-not-aligned'),
