@@ -12,7 +12,7 @@ import { goalsFor, LAYERS, type Method } from '../../goals/methods.ts';
 import { analyse } from '../analyse.ts';
 import type { Analysis, AnalysisOptions, Block } from '../analysis.ts';
 import type { TextEdit } from '../finding.ts';
-import { noteEdits, turnLines, type LineOfTurns } from './notes.ts';
+import { noteEdits, PLACING, turnLines, TURNING, type LineOfTurns } from './notes.ts';
 import { edited, nodesOf, rangeIn } from './text.ts';
 
 export interface Proposal {
@@ -129,6 +129,12 @@ function cutBy(
     };
     if (holdsAt(first) && index < goals.length - 1) continue;
     const end = places.find((place) => place > first && holdsAt(place));
+    // A sequence that does two looks at once is called by the later one.
+    const next = goals[index + 1];
+    if (end !== undefined && next !== undefined && ofLastLayer(goal) && ofLastLayer(next)) {
+      const state = course.stateAt(end);
+      if (state !== undefined && goalHolds(next, state)) continue;
+    }
     if (end === undefined) {
       if (first < course.length && !holdsAt(first) && cuts.length > 0)
         cuts.push({ goal: index, first, end: course.length, reached: false });
@@ -141,6 +147,10 @@ function cutBy(
   // Turns after the last goal are its own.
   if (last && last.end < course.length) cuts[cuts.length - 1] = { ...last, end: course.length };
   return cuts;
+}
+
+function ofLastLayer({ name }: Goal): boolean {
+  return TURNING.has(name) || PLACING.has(name);
 }
 
 /** Stages reached, each with turns of its own; corners before the middle edges tell layer by layer. */

@@ -10,8 +10,8 @@ import { goalMissing, readWhere } from '../../goals/judge.ts';
 import { claimLabels } from '../../goals/stage-names.ts';
 import type { Analysis, Block } from '../analysis.ts';
 import type { TextEdit } from '../finding.ts';
-import { partChanges } from './progress.ts';
-import { listed, rangeIn } from './text.ts';
+import { partChanges, unitOf } from './progress.ts';
+import { counted, listed, rangeIn } from './text.ts';
 
 export interface LineOfTurns {
   readonly line: number;
@@ -66,7 +66,9 @@ export function noteFor(block: Block, first: number, end: number): string {
       : [],
   );
   const { lent, kept, back } = lending(block, guarded, first, end);
-  if (lent !== 0) said.push(`${sayPieces(lent, base)} lent and brought back`);
+  // Sequences of the last layer take half the cube along; nobody counts what they lend.
+  const quiet = TURNING.has(goal.name) || PLACING.has(goal.name);
+  if (lent !== 0 && !quiet) said.push(`${sayPieces(lent, base)} lent and brought back`);
   if (kept !== 0) said.push(`${sayPieces(kept, base)} lent`);
   if (back !== 0) said.push(`${sayPieces(back, base)} brought back`);
   if (found === undefined && out.length > 0) said.push(`${sayParts(out, base)} taken out`);
@@ -103,7 +105,7 @@ function sayPieces(set: PieceSet, base: number): string {
 }
 
 function sayParts(parts: readonly PieceSet[], base: number): string {
-  if (parts.length > NAMED) return `${String(parts.length)} parts`;
+  if (parts.length > NAMED) return counted(parts.length, unitOf(parts));
   return listed(
     parts.map((part) => {
       const pieces = piecesIn(part);
@@ -117,8 +119,8 @@ function sayParts(parts: readonly PieceSet[], base: number): string {
 }
 
 /** Goals of the last layer that ask for pieces turned right, and those that ask for places. */
-const TURNING = new Set(['top cross', 'top face', 'OLL', 'EOLL', 'OCLL']);
-const PLACING = new Set(['top corners', 'solved', 'PLL', 'CPLL']);
+export const TURNING = new Set(['top cross', 'top face', 'OLL', 'EOLL', 'OCLL']);
+export const PLACING = new Set(['top corners', 'solved', 'PLL', 'CPLL']);
 
 function caseBefore(state: State, base: number, goal: Goal): string | undefined {
   if (!TURNING.has(goal.name) && !PLACING.has(goal.name)) return undefined;
@@ -130,7 +132,12 @@ function caseBefore(state: State, base: number, goal: Goal): string | undefined 
     return `permutation case ${permutation.letter}`;
   }
   const { edges, corners } = orientation;
-  if (edges !== 'cross' && goal.name !== 'OLL') return `from a ${edges}`;
-  if (corners === 'right') return edges === 'cross' ? undefined : `from a ${edges}, corners right`;
-  return edges === 'cross' ? `corners ${corners}` : `from a ${edges}, corners ${corners}`;
+  if (edges !== 'cross' && goal.name !== 'OLL') return `from ${sayEdges(edges)}`;
+  if (corners === 'right')
+    return edges === 'cross' ? undefined : `from ${sayEdges(edges)}, corners right`;
+  return edges === 'cross' ? `corners ${corners}` : `from ${sayEdges(edges)}, corners ${corners}`;
+}
+
+function sayEdges(edges: string): string {
+  return edges === 'angle' ? 'an angle' : `a ${edges}`;
 }

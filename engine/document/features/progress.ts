@@ -167,7 +167,8 @@ function outSince(block: Block, demand: Demand, piece: Piece, place: number): nu
   return 0;
 }
 
-function unitOf(parts: readonly PieceSet[]): string {
+/** What parts are: `edge`, `corner`, `pair`, or `piece` where they differ. */
+export function unitOf(parts: readonly PieceSet[]): string {
   const pieces = parts.map(piecesIn);
   if (pieces.length === 0 || pieces.some((list) => list.length !== 1))
     return pieces.length > 0 && pieces.every((list) => list.length === 2) ? 'pair' : 'piece';
