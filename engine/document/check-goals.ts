@@ -7,7 +7,7 @@ import { makeCourse, type Course } from '../goals/course.ts';
 import { lastTurnMissing } from '../goals/cross-alignment.ts';
 import { goalHolds, goalMissing } from '../goals/judge.ts';
 import { piecesToName } from '../goals/moved.ts';
-import { restoringChange, type RestoringChange } from '../goals/restore.ts';
+import { aimsFrom, restoringChange, type RestoringChange } from '../goals/restore.ts';
 import type { Break } from '../goals/timeline-types.ts';
 import {
   changeFix,
@@ -25,8 +25,10 @@ import { unreached, unsolvedEnd } from './unreached.ts';
 /** Turns of a stage that are searched for a restoring change. */
 const CHANGE_LIMIT = 120;
 
-export function checkGoals(judged: Judged): RawFinding[] {
+/** `mayChange`: whether changes that reach a missed goal are looked for; they have to be tried then. */
+export function checkGoals(judged: Judged, mayChange: boolean): RawFinding[] {
   const checker = new GoalChecker(judged);
+  if (!mayChange) checker.changesLeft = 0;
   checker.breaks();
   checker.stages();
   return [...checker.findings, ...unsolvedEnd(judged)];
@@ -167,6 +169,7 @@ class GoalChecker {
       judged.timeline.judged[found.goal],
       found.turn,
       stageEnd,
+      aimsFrom(judged.timeline, stageEnd),
       CHANGE_LIMIT,
     );
     if (change === undefined) return undefined;

@@ -27,7 +27,7 @@ import {
 import { readSettings } from './settings.ts';
 import { findStages } from './stages.ts';
 import { findStart } from './start.ts';
-import { makeTrial } from './trial.ts';
+import { MOST_ASIDES, makeTrial } from './trial.ts';
 
 export function judgeBlock(question: BlockQuestion): JudgedBlock {
   const result = judge(question, undefined);
@@ -112,7 +112,7 @@ function judge(
       known: names.known,
     }),
     ...strangeHeadings(judged),
-    ...checkGoals(judged),
+    ...checkGoals(judged, question.trying === 'try'),
     ...checkClaims(judged),
     ...checkCounts(judged),
     ...sequence.findings,
@@ -120,8 +120,9 @@ function judge(
     ...assumptions(judged, base.assumed),
   ];
   const end = course.stateAt(course.length);
+  const trying = block.asides.length > MOST_ASIDES ? 'crowd' : question.trying;
   const asides = block.asides.map((aside) =>
-    judge({ ...question, block: aside, inherited: settings }, { judged, origin }),
+    judge({ ...question, block: aside, inherited: settings, trying }, { judged, origin }),
   );
   return {
     judged,

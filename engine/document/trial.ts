@@ -16,6 +16,7 @@ import type { Settings } from './settings.ts';
 const MOST_LINES = 500;
 const MOST_TURNS = 2_000;
 const MOST_TRIALS = 12;
+export const MOST_ASIDES = 20;
 
 /** The block with these edits made; undefined if it is too large, was tried too often or is not one block any more. */
 export type Trial = (edits: RawFix['edits']) => JudgedBlock | undefined;
@@ -40,7 +41,7 @@ export function makeTrial(
 
 /** Whether a block is small enough for changes to be tried. */
 export function canTry({ judged, asides }: JudgedBlock): boolean {
-  return judged.course.length <= MOST_TURNS && asides.length <= 20;
+  return judged.course.length <= MOST_TURNS && asides.length <= MOST_ASIDES;
 }
 
 function ownNames({ goals, methods }: Settings): string[] {
