@@ -6,7 +6,7 @@ import type { PieceSet } from '../cube/piece.ts';
 import { printTurn } from '../cube/turn.ts';
 import { crossAlignment, lastTurnMissing } from '../goals/cross-alignment.ts';
 import { goalHolds, goalMissing } from '../goals/judge.ts';
-import { restoringChange } from '../goals/restore.ts';
+import { aimsFrom, restoringChange } from '../goals/restore.ts';
 import {
   changeFix,
   changeRef,
@@ -98,7 +98,14 @@ function changeFor(judged: Judged, stage: TextStage): { change?: Change; fix?: R
   const first = Math.max(stage.first, judged.ownFrom);
   if (stage.end <= first) return {};
   const goal = judged.goals[stage.goal];
-  const change = restoringChange(judged.course, goal, first, stage.end, CHANGE_LIMIT);
+  const change = restoringChange(
+    judged.course,
+    goal,
+    first,
+    stage.end,
+    aimsFrom(judged.timeline, stage.end),
+    CHANGE_LIMIT,
+  );
   const fix = change && changeFix(judged, change);
   return change && fix ? { change: changeRef(judged, change), fix } : {};
 }

@@ -6,7 +6,7 @@ import { COLOURS } from '../cube/vocabulary.ts';
 import { stageOfTurn } from '../goals/breaks.ts';
 import { JUMP } from '../goals/course.ts';
 import { goalHolds, goalPieces } from '../goals/judge.ts';
-import { restoringChange } from '../goals/restore.ts';
+import { aimsFrom, restoringChange } from '../goals/restore.ts';
 import type { AcrossFact, Fact, LossFact, MendFact, NeverLostFact, WithoutFact } from './facts.ts';
 import { goalFact } from './goal-facts.ts';
 import { standFact } from './gather-where.ts';
@@ -134,7 +134,13 @@ function causes(scene: Scene, meant: MeantGoal, loss: LossFact): Fact[] {
   const facts: Fact[] = [];
   const without = withoutFact(scene, meant, loss, end);
   if (without) facts.push(without);
-  const change = restoringChange(block.course, meant.goal, loss.turn.index, end);
+  const change = restoringChange(
+    block.course,
+    meant.goal,
+    loss.turn.index,
+    end,
+    aimsFrom(block.timeline, end),
+  );
   if (change === undefined || (change.kind === 'remove' && without?.holds)) return facts;
   const at = change.kind === 'insert' ? change.at - 1 : change.at;
   if (at < 0 || !isNumbered(block, at)) return facts;
