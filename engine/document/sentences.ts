@@ -59,7 +59,9 @@ function sayChange(change: Change, firstLine: number, does: 'restores' | 'reache
   }
 }
 
+/** The first letter large; turns stay as they are, for Y would not be y. */
 function capital(text: string): string {
+  if (/^[xyz](?:2|')? /.test(text)) return text;
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 

@@ -23,7 +23,9 @@ export type RestoringChange =
 /** How plain a change is, the plainest first. */
 const INVERSE_OF_OPENING = 0;
 const OTHER_AMOUNT = 1;
-const ANY_OTHER = 2;
+/** Plainer than writing its inverse beside it. */
+const LEFT_OUT = 2;
+const ANY_OTHER = 3;
 /** The opening turn itself is more often meant than not. */
 const AT_OPENING = 0.5;
 
@@ -44,8 +46,8 @@ export function aimsFrom(timeline: Pick<Timeline, 'goals' | 'stages'>, place: nu
  * The change of one turn, from `breakTurn` to before `stageEnd`, after which `goal` holds at
  * `stageEnd`. Of several, the one after which most `aims` (in the order of their places, none before
  * `stageEnd`) hold as well, for that is what the author meant; then the plainest: the inverse of the
- * opening turn done later, a turn of that stretch by another amount, any turn done in addition, left
- * out or done instead; of equals, the one that leaves most pieces home, then the earliest. Undefined
+ * opening turn done later, a turn of that stretch by another amount, one left out, any turn done in
+ * addition or instead; of equals, the one that leaves most pieces home, then the earliest. Undefined
  * if there is none, if the stretch is longer than `turnsLimit` turns or holds a power or a gap.
  */
 export function restoringChange(
@@ -94,7 +96,7 @@ export function restoringChange(
     if (i === codes.length) break;
     const code = codes[i];
     const later = i === 0 ? AT_OPENING : 0;
-    attempt({ kind: 'remove', at }, ANY_OTHER + later, i + 1, undefined);
+    attempt({ kind: 'remove', at }, LEFT_OUT + later, i + 1, undefined);
     for (let turn = 0; turn < TURNS; turn++) {
       // A rotation and a turn of layers are not taken for each other.
       if (turn === code || isRotation(turn) !== isRotation(code)) continue;
