@@ -11,6 +11,7 @@
 import type { Block } from '../document/analysis.ts';
 import type { Finding, FindingCode, Fix } from '../document/finding.ts';
 import type { Search } from '../search/step.ts';
+import { completion } from './completions.ts';
 import { MOST_SLIPS, solveSlips, stageSlips, type LateFix } from './slips.ts';
 import type { Source } from './trial.ts';
 import { explainable, isUnsolved, type LateFinding } from './wanted.ts';
@@ -37,6 +38,9 @@ export function* lateFindings(source: Source, block: Block): Search<LateFinding[
     if (stage >= 0 && stages < MOST_STAGES) {
       stages++;
       fixes.push(...(yield* stageSlips(source, block, stage)));
+      // Where a slip explains the whole solve, other turns would only cover it up.
+      if (whole.length + fixes.length + finding.fixes.length === 0)
+        fixes.push(...(yield* completion(source, block, stage)));
     }
     const offered = besides(source, finding, fixes);
     if (offered.length > 0)

@@ -56,7 +56,9 @@ test('likely slips put anywhere into a solve are mended by one of the fixes', ()
       const [edits] = slipAsText(analysis.lines, written, { edits: [edit] });
       fc.pre(edits !== undefined);
       const wrong = editLines(analysis.lines, edits);
-      fc.pre(!analyse(wrong).blocks[0].solved);
+      const { blocks, findings } = analyse(wrong);
+      // Where one turn of the top is missing at the end, adding it is the fix that is there already.
+      fc.pre(!blocks[0].solved && findings.every(({ code }) => code !== 'last-turn-missing'));
       expect(rankOf(wrong, RIGHT)).toBeGreaterThanOrEqual(0);
     }),
     { numRuns: 25 },
@@ -112,6 +114,16 @@ test('a stage missed by a slip is mended as a stage, though the solve goes no fu
   const right = `${head}corners:\n  U L' U L\n  y2 L' U L\n  y L' U L\n  y R U' R'`;
   expect(analyse(right).findings.filter(({ severity }) => severity === 'error')).toEqual([]);
   expect(rankOf(right.replace("y R U' R'", "y R U R'"), right)).toBe(0);
+});
+
+test('a stage that lacks a whole line is completed by the shortest turns that do it', () => {
+  const text = readFileSync(`${SAMPLES}/stage-not-reached.moves`, 'utf8');
+  const analysis = analyse(text);
+  const [fix] = fixesOf(analysis);
+  expect(fix.title).toMatch(/^Add [FRUBLD2' ]+: then the middle layer is reached$/u);
+  const mended = analyse(editLines(analysis.lines, fix.edits));
+  const middle = mended.blocks[0].timeline.outcomes[2];
+  expect(middle).toMatchObject({ reached: true, kept: true });
 });
 
 test('an aside need not end solved, and is left alone', () => {
