@@ -1,6 +1,6 @@
 /** What can be folded: blocks, stages, nets, and comments that fill several lines. */
 import type { Analysis } from '../analysis.ts';
-import { allBlocks, lastWritten, sectionsOf } from './sections.ts';
+import { allBlocks, headingLine, lastWritten, sectionsOf } from './sections.ts';
 
 export interface Fold {
   readonly first: number;
@@ -12,12 +12,8 @@ export interface Fold {
 export function foldingRanges(analysis: Analysis): Fold[] {
   const folds: Fold[] = [];
   for (const block of allBlocks(analysis)) {
-    const { start, end } = block.range;
-    folds.push({
-      first: start.line,
-      last: lastWritten(analysis, start.line, end.line),
-      kind: 'block',
-    });
+    const first = headingLine(analysis, block);
+    folds.push({ first, last: lastWritten(analysis, first, block.range.end.line), kind: 'block' });
     for (const { first, last } of sectionsOf(analysis, block))
       folds.push({ first, last, kind: 'stage' });
   }

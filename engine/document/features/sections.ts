@@ -21,21 +21,25 @@ export function sectionsOf(analysis: Analysis, block: Block): Section[] {
     if (how !== 'closing label' || end === first) return range.start.line;
     return Math.min(range.start.line, block.rangeOf(first).start.line);
   });
-  return stages.map((stage, index) => {
+  return stages.flatMap((stage, index) => {
+    // An aside goes on with the stages of the line that it branches off from; these lie elsewhere.
+    if (stage.range.start.line < block.range.start.line) return [];
     const first = starts[index];
     const next = starts.find((line, other) => other > index && line > first);
     const end =
       stage.how === 'closing label'
         ? stage.range.end.line
         : Math.max(first, (next ?? block.range.end.line + 1) - 1);
-    return {
-      ...stage,
-      stage: index,
-      name: timeline.goals[stage.goal].name,
-      first,
-      last: lastWritten(analysis, first, end),
-    };
+    const name = timeline.goals[stage.goal].name;
+    const last = lastWritten(analysis, first, end);
+    return [{ ...stage, stage: index, name, first, last }];
   });
+}
+
+/** The line of a block's heading, below the keys of the file that are its own as well. */
+export function headingLine({ cut }: Analysis, block: Block): number {
+  const first = block.range.start.line;
+  return cut.blocks.find((other) => other.first === first)?.heading ?? first;
 }
 
 /** The section that holds a line; of several that do, the last to begin. */

@@ -2,7 +2,7 @@
 import type { Range, Span } from '../../cube/place.ts';
 import type { Analysis, Block } from '../analysis.ts';
 import { readGoal, readMethod, type LineContent } from '../read/index.ts';
-import { lastWritten, linesRange, sectionsOf, type Section } from './sections.ts';
+import { headingLine, lastWritten, linesRange, sectionsOf, type Section } from './sections.ts';
 import { counted, rangeIn } from './text.ts';
 
 export interface OutlineSymbol {
@@ -28,7 +28,7 @@ export function documentSymbols(analysis: Analysis): OutlineSymbol[] {
 }
 
 function isHeaded(analysis: Analysis, block: Block): boolean {
-  const { content } = analysis.tree.lines[block.line];
+  const { content } = analysis.tree.lines[headingLine(analysis, block)];
   return content.kind === 'key' && content.key === block.kind;
 }
 
@@ -39,10 +39,9 @@ function blockSymbol(
   block: Block,
   defined: readonly OutlineSymbol[] = [],
 ): OutlineSymbol {
-  const { start, end } = block.range;
-  const last = lastWritten(analysis, start.line, end.line);
-  const range = linesRange(analysis, start.line, last);
-  const heading = analysis.lines[start.line];
+  const first = headingLine(analysis, block);
+  const range = linesRange(analysis, first, lastWritten(analysis, first, block.range.end.line));
+  const heading = analysis.lines[first];
   const turns = block.counts.obtm;
   const state =
     block.kind === 'sequence' || block.course.length === 0 ? '' : block.solved ? ', solved' : '';
@@ -51,7 +50,7 @@ function blockSymbol(
     detail: turns === null ? '' : counted(turns, 'turn') + state,
     kind: block.kind,
     range,
-    selection: rangeIn(start.line, { start: 0, end: heading.length }),
+    selection: rangeIn(first, { start: 0, end: heading.length }),
     children: [...defined, ...stageSymbols(analysis, block)],
   };
 }
