@@ -5,7 +5,7 @@
 import type { Holding } from '../cube/holding.ts';
 import { readNet } from '../cube/net.ts';
 import type { Range } from '../cube/place.ts';
-import { readState } from '../cube/possible.ts';
+import { readState, type Problem } from '../cube/possible.ts';
 import { explainProblem } from '../cube/remedy.ts';
 import {
   SOLVED,
@@ -214,8 +214,7 @@ function readNets(events: readonly ScriptEvent[]): { nets: NetClaim[]; findings:
     }
     const read = readState(net.colours);
     if (read.kind === 'impossible') {
-      for (const problem of read.problems)
-        findings.push({ args: { code: 'state-impossible', ...explainProblem(problem) }, range });
+      findings.push({ args: { code: 'state-impossible', ...explainAll(read.problems) }, range });
     }
     nets.push({
       place: event.place,
@@ -224,6 +223,26 @@ function readNets(events: readonly ScriptEvent[]): { nets: NetClaim[]; findings:
     });
   }
   return { nets, findings };
+}
+
+/** Reasons that a sentence lists. */
+const REASONS_TOLD = 3;
+
+/**
+ * One sentence for one cube. A wrong sticker makes a colour too many, another too few and a piece
+ * impossible: the remedy is that of the piece, for it has a place; mirrored corners say nothing then.
+ */
+function explainAll(problems: readonly Problem[]): { reason: string; remedy: string } {
+  const miscounted = problems.some(({ kind }) => kind === 'colour-count');
+  const told = miscounted
+    ? problems.filter(({ kind }) => kind !== 'mirrored-corner' && kind !== 'mirrored-scheme')
+    : problems;
+  const explained = told.map(explainProblem);
+  const placed = told.findIndex(({ kind }) => kind !== 'colour-count');
+  const more = explained.length - REASONS_TOLD;
+  const reasons = explained.slice(0, REASONS_TOLD).map(({ reason }) => reason);
+  if (more > 0) reasons.push(`${String(more)} more such ${more === 1 ? 'fault' : 'faults'}`);
+  return { reason: reasons.join('; '), remedy: explained[Math.max(0, placed)].remedy };
 }
 
 interface Scramble {
