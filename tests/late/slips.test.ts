@@ -41,6 +41,15 @@ function rankOf(wrong: string, right: string): number {
   return results.indexOf(spaces(right));
 }
 
+/** Whether one of the fixes leaves a solve that ends solved, without an error. */
+function isMended(wrong: string): boolean {
+  const { lines } = analyse(wrong);
+  return fixesOf(analyse(wrong)).some(({ edits }) => {
+    const { blocks, findings } = analyse(editLines(lines, edits));
+    return blocks[0].solved && findings.every(({ severity }) => severity !== 'error');
+  });
+}
+
 test('a text that is right has nothing to search', () => {
   expect(lateBlocks(analyse(RIGHT))).toEqual([]);
 });
@@ -59,7 +68,8 @@ test('likely slips put anywhere into a solve are mended by one of the fixes', ()
       const { blocks, findings } = analyse(wrong);
       // Where one turn of the top is missing at the end, adding it is the fix that is there already.
       fc.pre(!blocks[0].solved && findings.every(({ code }) => code !== 'last-turn-missing'));
-      expect(rankOf(wrong, RIGHT)).toBeGreaterThanOrEqual(0);
+      // A few can be mended in another way as well, which is then as right as the first one.
+      expect(rankOf(wrong, RIGHT) >= 0 || isMended(wrong)).toBe(true);
     }),
     { numRuns: 25 },
   );
