@@ -17,8 +17,10 @@ export function* completion(source: Source, block: Block, stage: number): Search
   const { timeline, course } = block;
   const { goal: index, first, end } = timeline.stages[stage];
   const state = course.stateAt(end);
-  const [last] = (first < end && writtenTurns(source.analysis.lines, block, end - 1, end)) || [];
-  if (state === undefined || last?.literal !== true) return [];
+  const written =
+    first < end ? writtenTurns(source.analysis.lines, block, end - 1, end) : undefined;
+  const last = written?.at(0);
+  if (state === undefined || last === undefined || !last.literal) return [];
   const kept = timeline.outcomes.flatMap(({ goal, guardedFrom }) =>
     goal !== index && guardedFrom !== undefined && guardedFrom <= first
       ? [timeline.judged[goal]]
