@@ -8,6 +8,7 @@ import { Diagnostics } from './diagnostics.ts';
 import { Fixes } from './fixes.ts';
 import { Focus } from './focus.ts';
 import { Hovers } from './hover.ts';
+import { registerLanguage } from './language/index.ts';
 import { registerSearching } from './searching.ts';
 import { opensViews } from './settings.ts';
 import { Status } from './status.ts';
@@ -53,6 +54,7 @@ export function activate(context: vscode.ExtensionContext): void {
     }),
     vscode.window.onDidChangeActiveTextEditor((editor) => void openViewsOnce(context, editor)),
   );
+  registerLanguage(context, analyses);
   analyses.start();
   focus.update();
   void openViewsOnce(context, vscode.window.activeTextEditor);

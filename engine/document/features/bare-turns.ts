@@ -145,7 +145,8 @@ function cutBy(
   }
   const last = cuts.at(-1);
   // Turns after the last goal are its own.
-  if (last && last.end < course.length) cuts[cuts.length - 1] = { ...last, end: course.length };
+  if (last !== undefined && last.end < course.length)
+    cuts[cuts.length - 1] = { ...last, end: course.length };
   return cuts;
 }
 
@@ -217,13 +218,14 @@ function checked(
   const wanted = cuts.map(
     ({ goal, first, end }) => `${String(goal)} ${String(first)} ${String(end)}`,
   );
-  const fits = (candidate: Block | undefined): candidate is Block =>
-    candidate !== undefined &&
-    candidate.base === base &&
-    candidate.course.length === block.course.length &&
-    candidate.timeline.stages
-      .map(({ goal, first, end }) => `${String(goal)} ${String(first)} ${String(end)}`)
-      .join() === wanted.join();
+  const fits = (candidate: Block | undefined): candidate is Block => {
+    if (candidate === undefined) return false;
+    const stages = candidate.timeline.stages.map(
+      ({ goal, first, end }) => `${String(goal)} ${String(first)} ${String(end)}`,
+    );
+    const sameTurns = candidate.course.length === block.course.length;
+    return sameTurns && candidate.base === base && stages.join() === wanted.join();
+  };
   if (!fits(found)) return undefined;
   const outcomes = found.timeline.outcomes;
   if (cuts.some(({ goal, reached }) => reached && !outcomes[goal].reached)) return undefined;

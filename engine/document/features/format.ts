@@ -3,6 +3,7 @@
  * neighbouring lines aligned. A line keeps its content as read; where the reader would see another
  * one in the new text, the line stays as it was. So nothing can be lost, whatever the text is.
  */
+import { METHODS } from '../../goals/methods.ts';
 import { printSequence } from '../../notation/print.ts';
 import type { SequenceNode } from '../../notation/tree.ts';
 import type { Analysis } from '../analysis.ts';
@@ -24,8 +25,9 @@ interface Laid {
 }
 
 /** Edits, one for each line that changes; none for a text that is formatted already. */
-export function format(analysis: Analysis, imported: readonly string[] = []): TextEdit[] {
+export function format(analysis: Analysis): TextEdit[] {
   const { lines } = analysis.tree;
+  const imported = stagesKnown(analysis);
   let wanted = layOut(analysis);
   // Lines that would be read otherwise are left alone; that may matter to others, hence the rounds.
   const kept = new Set<number>();
@@ -42,6 +44,17 @@ export function format(analysis: Analysis, imported: readonly string[] = []): Te
     wanted = wanted.map((text, line) => (kept.has(line) ? lines[line].text : text));
   }
   return [];
+}
+
+/** Names of stages that may come from other files: the reader must know them. */
+function stagesKnown({ blocks }: Analysis): string[] {
+  const names = new Set<string>();
+  for (const { scope } of blocks) {
+    for (const { name } of scope.goals) names.add(name);
+    for (const method of scope.methods)
+      if (!METHODS.includes(method)) for (const { name } of method.stages) names.add(name);
+  }
+  return [...names];
 }
 
 function changes({ lines }: Analysis, wanted: readonly string[]): TextEdit[] {
@@ -167,7 +180,7 @@ function meaning(content: LineContent): string {
           : content.kind === 'net-row'
             ? [content.text]
             : [];
-  return JSON.stringify([content.kind, head, body?.kind, turns, comment && comment.text]);
+  return JSON.stringify([content.kind, head, body?.kind, turns, comment?.text]);
 }
 
 function printed(items: readonly SequenceNode[]): string {

@@ -51,7 +51,7 @@ function cyclesOf(state: State, change = (name: string): string => name): Set<st
     const other = turn === 'clockwise' ? 'counter-clockwise' : 'clockwise';
     result.add(`${[...change(slot)].sort().join('')} ${change('L') === 'R' ? other : turn}`);
   }
-  for (const slot of flips) result.add(`${sorted(change(slot))}`.split('').sort().join(''));
+  for (const slot of flips) result.add(sorted(change(slot)).split('').sort().join(''));
   return result;
 }
 
