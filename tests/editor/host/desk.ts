@@ -32,6 +32,9 @@ export const THEMES = {
   'high contrast light': 'Light High Contrast',
 } as const;
 
+/** Hints stand in the lines that tests read; a test that is about them turns them on. */
+const QUIET = { 'turnlore.inlayHints.counts': false, 'turnlore.inlayHints.claims': false };
+
 export class Desk {
   readonly page: Page;
   readonly workspace: string;
@@ -76,7 +79,7 @@ export class Desk {
     const host = await startHost({
       workspace,
       data,
-      ...(options.settings && { settings: options.settings }),
+      settings: { ...QUIET, ...options.settings },
     });
     const browser = await chromium.launch({
       executablePath: findBrowser(() => undefined),
