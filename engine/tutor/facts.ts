@@ -8,41 +8,28 @@
  */
 import type { Colour, Face } from '../cube/vocabulary.ts';
 import type { Reason as Cue } from '../search/person/step.ts';
+import type { GoalName, PieceName, Placed, TurnName } from './fact-names.ts';
+import type {
+  EffectFact,
+  CountsFact,
+  RelatedFact,
+  CaseFact,
+  HoldFact,
+  ShorterFact,
+  TermFact,
+  SidesFact,
+  FlawFact,
+  SolvableFact,
+  CompareFact,
+  RepeatFact,
+  WayFact,
+  SlipFact,
+  NoSlipFact,
+  SpanFact,
+} from './facts-sequences.ts';
 
-/** Colours of a piece in the order in which they are said. */
-export type PieceName = readonly Colour[];
-
-/** The cube after `at` executed turns of the block that begins in line `block`, and then after the turns `then`. */
-export interface FactPlace {
-  /** Zero-based line of the block's heading. */
-  readonly block: number;
-  /** Executed turns, rotations and pauses included. */
-  readonly at: number;
-  /** Turns done after them that are not written in the text; may be empty. */
-  readonly then: string;
-}
-
-/** A turn as people are told of it. */
-export interface TurnName {
-  /** Index over the turns as executed. */
-  readonly index: number;
-  /** Counted from 1, without rotations. */
-  readonly number: number;
-  /** Counted from 1. */
-  readonly line: number;
-  readonly text: string;
-}
-
-/** A goal of a method, for a base. */
-export interface GoalName {
-  readonly method: string;
-  readonly goal: string;
-  readonly base: Colour;
-}
-
-interface Placed {
-  readonly place: FactPlace;
-}
+export type * from './fact-names.ts';
+export type * from './facts-sequences.ts';
 
 /** Where the answer stands: after which turn, and how the cube is held. */
 export interface StandFact extends Placed {
@@ -300,6 +287,7 @@ export const REFUSALS = [
   'state-unknown',
   'no-turns-named',
   'turns-unread',
+  'two-sequences',
   'no-goal',
 ] as const;
 export type Refusal = (typeof REFUSALS)[number];
@@ -341,6 +329,22 @@ export type Fact =
   | NoTurnsFact
   | VerdictFact
   | LostInFact
+  | EffectFact
+  | CountsFact
+  | RelatedFact
+  | CaseFact
+  | HoldFact
+  | ShorterFact
+  | TermFact
+  | SidesFact
+  | FlawFact
+  | SolvableFact
+  | CompareFact
+  | RepeatFact
+  | WayFact
+  | SlipFact
+  | NoSlipFact
+  | SpanFact
   | ReadingFact
   | NoPieceFact
   | WhichPieceFact

@@ -9,6 +9,15 @@ export const INTENTS = [
   'is-done',
   'which-hold',
   'judge-turns',
+  'which-case',
+  'what-does',
+  'where-wrong',
+  'shorter',
+  'explain-term',
+  'is-possible',
+  'compare',
+  'how-often',
+  'which-way',
   'not-understood',
 ] as const;
 export type Intent = (typeof INTENTS)[number];
@@ -48,6 +57,16 @@ export interface TurnsRef {
 /** How much help a question asks for: a level, one more than before, or what comes by itself. */
 export type HelpWanted = 1 | 2 | 3 | 'more' | undefined;
 
+/** What is asked of a sequence. */
+export type Aspect = 'effect' | 'order' | 'inverse' | 'mirror' | 'counts';
+
+/** Pieces said to be wrong in a way of their own: "one edge is flipped", "two corners are swapped". */
+export interface Flaw {
+  readonly pieces: 'edges' | 'corners';
+  readonly what: 'flipped' | 'twisted' | 'swapped';
+  readonly count: number;
+}
+
 export interface Understood {
   readonly text: string;
   readonly intent: Intent;
@@ -58,6 +77,12 @@ export interface Understood {
   readonly goals: readonly GoalRef[];
   readonly places: readonly PlaceRef[];
   readonly turns: TurnsRef | undefined;
+  /** All sequences of the question, in order; `turns` is the last of them. */
+  readonly sequences: readonly TurnsRef[];
+  readonly aspect: Aspect;
+  readonly flaw: Flaw | undefined;
+  /** Name of a term of the catalogue. */
+  readonly term: string | undefined;
   readonly help: HelpWanted;
   /** "and then?": after the turns last spoken of. */
   readonly onwards: boolean;

@@ -67,6 +67,18 @@ function fitting(intent: Intent, facts: readonly Fact[], level: number): string[
         loss?.pieces.slice(0, 1).map(({ piece }) => `Where is ${sayPiece(piece)}?`) ?? [];
       return [...pieces, 'Which goals hold?', 'What is next?'];
     }
+    case 'what-does':
+    case 'shorter':
+    case 'compare':
+    case 'which-way':
+    case 'how-often':
+      return ['Is it right?', 'How often do I repeat it?', 'What is next?'];
+    case 'which-case':
+      return ['What is next?', 'Just show me the turns', 'Which goals hold?'];
+    case 'where-wrong':
+    case 'is-possible':
+    case 'explain-term':
+      return ['Which goals hold?', 'What is next?', 'Where did it go wrong?'];
     case 'judge-turns':
       return ['And then?', 'What is next?', 'Which goals hold?'];
     case 'not-understood':

@@ -12,6 +12,7 @@ const REASONS: Readonly<Record<Refusal, string>> = {
   'state-unknown': 'The cube is not known at this place, so nothing can be said of it.',
   'no-turns-named': 'Which turns are meant? Write them behind the question.',
   'turns-unread': 'These turns can’t be followed: at most 200 single turns without names or gaps.',
+  'two-sequences': 'Two sequences are needed for that: write both behind the question.',
   'no-goal': 'That goal is not known here.',
 };
 

@@ -4,6 +4,10 @@
  */
 import type { Fact } from './facts.ts';
 import type { Intent } from './intents.ts';
+import { renderCase } from './render-last-layer.ts';
+import { renderPossible, renderTerm, renderWrong } from './render-possible.ts';
+import { renderEffect, sayCompare, sayRepeat, sayShorter, sayWay } from './render-sequence.ts';
+import { all } from './select.ts';
 import { renderDone, renderHolding } from './render-goals.ts';
 import { renderLoss } from './render-losses.ts';
 import { renderNext } from './render-next.ts';
@@ -38,6 +42,24 @@ function sentences(intent: Intent, facts: readonly Fact[], level: number): strin
       return renderProposal(facts);
     case 'next-step':
       return renderNext(facts, level);
+    case 'which-case':
+      return renderCase(facts);
+    case 'where-wrong':
+      return renderWrong(facts);
+    case 'explain-term':
+      return renderTerm(facts);
+    case 'is-possible':
+      return renderPossible(facts);
+    case 'what-does':
+      return renderEffect(facts);
+    case 'shorter':
+      return all(facts, 'shorter').flatMap(sayShorter);
+    case 'compare':
+      return all(facts, 'compare').flatMap(sayCompare);
+    case 'how-often':
+      return all(facts, 'repeat').flatMap(sayRepeat);
+    case 'which-way':
+      return all(facts, 'way').map(sayWay);
     case 'not-understood':
       return renderRefusal(facts);
   }

@@ -6,13 +6,15 @@ import { CORNERS, COLOUR_INITIALS, EDGES, colourIndex, faceIndex } from '../cube
 import { pieceOf } from '../cube/piece.ts';
 import { readStageName } from '../goals/stage-names.ts';
 import type { GoalRef, PieceRef, PlaceRef } from './intents.ts';
+import { LONGEST_TERM, termNamed } from './terms.ts';
 import type { Token } from './tokens.ts';
 
 export type SlotToken =
   | { readonly kind: 'piece'; readonly ref: PieceRef; readonly text: string }
   | { readonly kind: 'slot'; readonly faces: readonly number[]; readonly text: string }
   | { readonly kind: 'goal'; readonly ref: GoalRef; readonly text: string }
-  | { readonly kind: 'place'; readonly ref: PlaceRef; readonly text: string };
+  | { readonly kind: 'place'; readonly ref: PlaceRef; readonly text: string }
+  | { readonly kind: 'term'; readonly name: string; readonly text: string };
 export type Slotted = Token | SlotToken;
 
 const KINDS = /^(?:edge|corner|piece|cubie|one|ones|edges|corners|pieces|sticker)$/;
@@ -339,6 +341,27 @@ function placeAt(
     if (/^(?:start|beginning|begin)$/.test(noun))
       return { ref: { kind: 'start' }, end: at + article + 1 };
     if (noun === 'end') return { ref: { kind: 'end' }, end: at + article + 1 };
+  }
+  return undefined;
+}
+
+/** Terms of the catalogue, in a question that asks what a word means. */
+export function findTerms(tokens: readonly Slotted[]): Slotted[] {
+  const result: Slotted[] = [];
+  for (let at = 0; at < tokens.length;) {
+    const found = termAt(tokens, at);
+    result.push(found ? { kind: 'term', name: found.name, text: '' } : tokens[at]);
+    at = found ? found.end : at + 1;
+  }
+  return result;
+}
+
+function termAt(tokens: readonly Slotted[], at: number): { name: string; end: number } | undefined {
+  for (let end = Math.min(tokens.length, at + LONGEST_TERM); end > at; end--) {
+    const words = tokens.slice(at, end).map((_, i) => wordAt(tokens, at + i));
+    if (words.includes(undefined)) continue;
+    const term = termNamed(words.join(' ').replace(/ - /g, '-'));
+    if (term) return { name: term.name, end };
   }
   return undefined;
 }

@@ -5,7 +5,8 @@
 import distance from 'damerau-levenshtein';
 import { findTurns } from './turns-in-text.ts';
 import type { TurnsRef } from './intents.ts';
-import { KNOWN_WORDS, OPENED, TERMS } from './words.ts';
+import { CONCEPT_WORDS } from './concepts.ts';
+import { COMMON_WORDS, KNOWN_WORDS, OPENED, TERMS } from './words.ts';
 
 export type Token =
   | { readonly kind: 'turns'; readonly text: string; readonly turns: TurnsRef }
@@ -15,11 +16,13 @@ export type Token =
 
 const ORDINAL = /^(\d+)(?:st|nd|rd|th)$/;
 const SEGMENTER = new Intl.Segmenter('en', { granularity: 'word' });
-const TERM_LIST = [...TERMS];
+const TERM_LIST = [...new Set([...TERMS, ...CONCEPT_WORDS])];
+const TARGETS = new Set(TERM_LIST);
 
 /** The term that was probably meant: one slip of the keyboard in four to six letters, two in longer words. */
 export function mended(word: string): string {
-  if (word.length < 4 || TERMS.has(word) || KNOWN_WORDS.has(word)) return word;
+  if (word.length < 4 || TARGETS.has(word) || KNOWN_WORDS.has(word) || COMMON_WORDS.has(word))
+    return word;
   let best = word;
   let least = word.length < 7 ? 2 : 3;
   for (const term of TERM_LIST) {

@@ -25,7 +25,7 @@ const SLOT_LETTERS = new Set([...EDGES, ...CORNERS].map((name) => [...name].sort
 const STRUCTURE = new RegExp(`^[([]|[)\\]]${PRIME}?\\d*${PRIME}?[,:]?$|^[,:]$`);
 /** After these a capital letter is a word: "can U", "thank U". */
 const NOT_BEFORE_TURN =
-  /\b(?:can|could|would|will|do|did|are|if|as|thank|thx|when|should|for|plan|vitamin|slot|at|in|piece)$/i;
+  /\b(?:can|could|would|will|are|if|as|thank|thx|when|should|for|plan|vitamin|slot|at|in|piece)$/i;
 /** Words of which every letter could be a turn. */
 const ENGLISH = new Set([
   'full',

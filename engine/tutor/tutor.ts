@@ -13,6 +13,7 @@ import { findTurns, personStep } from './find-turns.ts';
 import { gatherDone, gatherHolding } from './gather-goals.ts';
 import { gatherLoss } from './gather-losses.ts';
 import { gatherNext, writtenTurns } from './gather-next.ts';
+import { gatherOther } from './gather-other.ts';
 import { gatherProposal } from './gather-proposal.ts';
 import { gatherWhere } from './gather-where.ts';
 import { NO_MEMORY, type Intent, type Memory, type PlaceRef, type Understood } from './intents.ts';
@@ -114,7 +115,7 @@ function refusal(
 
 /** Which place a question is about; a turn that is blamed is no place to stand. */
 function placeAsked({ intent, places }: Understood): PlaceRef | undefined {
-  if (intent === 'why-broke') return undefined;
+  if (intent === 'why-broke' || intent === 'where-wrong') return undefined;
   return places.at(-1);
 }
 
@@ -237,6 +238,21 @@ function* answerAt(
     }
     case 'next-step':
       return yield* answerNext(scene, understood, memory, remembered);
+    case 'which-case':
+    case 'what-does':
+    case 'where-wrong':
+    case 'shorter':
+    case 'explain-term':
+    case 'is-possible':
+    case 'compare':
+    case 'how-often':
+    case 'which-way': {
+      const found = yield* gatherOther(scene, understood, asked.at(0), memory);
+      if (found.kind === 'facts')
+        return part(found.facts, { ...remembered, turns: found.turns ?? memory.turns });
+      const facts = refusal(scene.place, found.reason, text, offersAt(scene));
+      return { ...part(facts, memory), intent: 'not-understood' };
+    }
     case 'not-understood':
       return part(refusal(scene.place, 'not-understood', text, offersAt(scene)), memory);
   }

@@ -1,29 +1,25 @@
 /**
  * From a text to questions with intents and slots. Slots are found first and stand in the sentence as
- * `<piece>`, `<goal>`, `<turns>`, `<slot>`, `<place>`; then the cues of each intent are weighed. What
- * gathers too little weight is not understood, and is never guessed at.
+ * `<piece>`, `<goal>`, `<turns>`, `<slot>`, `<place>`, `<term>`; then the concepts of its words are
+ * weighed by rules. What gathers too little weight is not understood, and is never guessed at.
  */
 import { executable, readSequence } from '../notation/read.ts';
-import { CUES, ENOUGH, HELP_CUES, OTHER_MATTERS } from './cues.ts';
+import { aspectOf, flawIn, helpWanted } from './details.ts';
 import {
   findColours,
   findGoals,
   findPieces,
   findPlaces,
   findSlots,
+  findTerms,
   type Slotted,
 } from './slots.ts';
+import { OTHER_MATTERS } from './other-matters.ts';
+import { termNamed } from './terms.ts';
 import { tokenize } from './tokens.ts';
+import { weigh } from './weigh.ts';
 import { splitQuestions } from './split.ts';
-import type {
-  GoalRef,
-  HelpWanted,
-  Intent,
-  Memory,
-  PieceRef,
-  PlaceRef,
-  Understood,
-} from './intents.ts';
+import type { GoalRef, Memory, PieceRef, PlaceRef, Understood } from './intents.ts';
 
 export const LONGEST_QUESTION = 2000;
 
@@ -32,6 +28,10 @@ const NOTHING = {
   goals: [],
   places: [],
   turns: undefined,
+  sequences: [],
+  aspect: 'effect',
+  flaw: undefined,
+  term: undefined,
   help: undefined,
   onwards: false,
 } as const;
@@ -84,23 +84,92 @@ export function skeleton(tokens: readonly Slotted[]): string {
 const SOCIAL =
   /^(?:hi|hello|hey|thanks?|thank you|please|ok|okay|so|well|cool|great|good (?:morning|evening)|sorry|hmm|um|oh|there|everyone|now|listen|dear|tutor|again|very|much|a|lot)(?: (?:hi|hello|hey|there|everyone|thanks?|thank|you|please|ok|okay|so|well|again|very|much|a|lot|tutor|cool|great))*$/;
 
+/** Words by which a question asks what another word means. */
+const ASKS_MEANING =
+  /\b(?:means?|meaning|meant|defin\w+|explain|explanation|term|word)\b|\bwhat (?:is|are) an? |\btell me (?:about|what) /;
+
+function asksMeaning(plain: string): boolean {
+  const bare = /^(?:and |but |so )?(?:what|who) (?:is|are) (?:the )?(.*)$/.exec(plain);
+  return ASKS_MEANING.test(plain) || (bare !== null && termNamed(bare[1]) !== undefined);
+}
+
+function slotted(text: string): Slotted[] {
+  const tokens = tokenize(text);
+  const plain = tokens.map((token) => (token.kind === 'word' ? token.text : '·')).join(' ');
+  const opened = asksMeaning(plain) ? findTerms(tokens) : tokens;
+  return findColours(findGoals(findPieces(findPlaces(findSlots(opened)))));
+}
+
 function understandOne(text: string, memory: Memory): Understood | undefined {
-  const tokens = findColours(findGoals(findPieces(findPlaces(findSlots(tokenize(text))))));
+  const tokens = slotted(text);
   const sentence = skeleton(tokens);
   if (sentence === '' || (SOCIAL.test(sentence) && memory.intent !== 'next-step')) {
-    return sentence === '' && !/[\p{L}\p{N}]/u.test(text) && text.trim() !== '?'
-      ? undefined
-      : SOCIAL.test(sentence)
-        ? undefined
-        : refused(text, 'not-understood');
+    if (SOCIAL.test(sentence)) return undefined;
+    const isText = /[\p{L}\p{N}]/u.test(text) || text.trim() === '?';
+    return isText ? refused(text, 'not-understood') : undefined;
   }
+  const { intent, concepts } = weigh(sentence);
+  const turns = tokens.flatMap((token) => (token.kind === 'turns' ? [token.turns] : []));
+  const slots = { ...refsIn(tokens, sentence, concepts), turns: turns.at(-1), sequences: turns };
+  const words = tokens.flatMap((token) =>
+    token.kind === 'word' || token.kind === 'number' ? [token.text] : [],
+  );
+  const onwards =
+    /^(?:ok |okay )?(?:and |so )?(?:then|afterwards|after (?:that|this)|next|what then|what next|what comes (?:then|next|after))(?: what)?$/.test(
+      sentence,
+    );
+  const found: Omit<Understood, 'intent'> = {
+    text,
+    ...slots,
+    aspect: aspectOf(concepts),
+    flaw: flawIn(wordsWithPieces(tokens, words)),
+    term: tokens.find((token) => token.kind === 'term')?.name,
+    help: helpWanted(sentence, concepts, memory),
+    onwards,
+  };
+  if (OTHER_MATTERS.some((pattern) => pattern.test(sentence)))
+    return refused(text, 'not-understood');
+  const unread = turns.some((ref) => !executable(readSequence(ref.text)));
+  if (intent !== undefined && !onwards) {
+    const refusal = refusalOf(intent, text, turns.length, unread, memory);
+    return refusal === undefined
+      ? { ...found, intent }
+      : { ...found, intent: 'not-understood', refusal };
+  }
+  return followUp(sentence, found, memory) ?? refused(text, 'not-understood');
+}
+
+/** Of "one edge is flipped" the colours, if any, are gone into slots; their kind still tells edges from corners. */
+function wordsWithPieces(tokens: readonly Slotted[], words: readonly string[]): string[] {
+  const kinds = tokens.flatMap((token) =>
+    token.kind === 'piece' || token.kind === 'goal' ? token.text.split(' ') : [],
+  );
+  return [...words, ...kinds];
+}
+
+function refusalOf(
+  intent: Understood['intent'],
+  text: string,
+  turns: number,
+  unread: boolean,
+  memory: Memory,
+): Understood['refusal'] {
+  if (intent === 'judge-turns' || intent === 'compare') {
+    if (intent === 'judge-turns' && turns === 0 && memory.turns === undefined)
+      return unreadSequence(text) ? 'turns-unread' : 'no-turns-named';
+  }
+  return turns > 0 && unread ? 'turns-unread' : undefined;
+}
+
+function refsIn(
+  tokens: readonly Slotted[],
+  sentence: string,
+  concepts: ReadonlySet<string>,
+): Pick<Understood, 'pieces' | 'goals' | 'places'> {
   const pieces: PieceRef[] = [];
   const goals: GoalRef[] = [];
   const places: PlaceRef[] = [];
-  const turns = tokens.flatMap((token) => (token.kind === 'turns' ? [token.turns] : []));
-  const asksContent =
-    /\b(?:what|which|who)\b.*\b(?:in|at|on|is)\b.*<slot>/.test(sentence) ||
-    /<slot>.*\b(?:contain|holds?)\b/.test(sentence);
+  const asksContent = concepts.has('whatin') || /<slot>.*\b(?:contain|holds?)\b/.test(sentence);
   for (const token of tokens) {
     if (token.kind === 'piece') pieces.push(token.ref);
     if (token.kind === 'goal') goals.push(token.ref);
@@ -111,62 +180,13 @@ function understandOne(text: string, memory: Memory): Understood | undefined {
         pieces.push({ kind: 'home', faces: token.faces });
     }
   }
-  const slots = { pieces, goals, places, turns: turns.at(-1) };
-  const unreadTurns = slots.turns !== undefined && !executable(readSequence(slots.turns.text));
-  const { intent, score } = weigh(sentence);
-  const other = OTHER_MATTERS.some((pattern) => pattern.test(sentence));
-  const help = helpWanted(sentence, memory);
-  const onwards =
-    /^(?:ok |okay )?(?:and |so )?(?:then|afterwards|after (?:that|this)|next|what then|what next|what comes (?:then|next|after))(?: what)?$/.test(
-      sentence,
-    );
-  const found = { text, ...slots, help, onwards };
-  if (other) return { ...NOTHING, text, intent: 'not-understood', refusal: 'not-understood' };
-  if (intent !== undefined && score >= ENOUGH) {
-    if (intent === 'judge-turns' && slots.turns === undefined) {
-      if (memory.turns === undefined)
-        return {
-          ...found,
-          intent: 'not-understood',
-          refusal: unreadSequence(text) ? 'turns-unread' : 'no-turns-named',
-        };
-    }
-    if (intent === 'judge-turns' && unreadTurns)
-      return { ...found, intent: 'not-understood', refusal: 'turns-unread' };
-    return { ...found, intent };
-  }
-  return (
-    followUp(sentence, found, memory) ?? {
-      ...found,
-      intent: 'not-understood',
-      refusal: 'not-understood',
-    }
-  );
+  return { pieces, goals, places };
 }
 
 /** `is this right: R U Q`: what stands after a colon was meant as turns. */
 function unreadSequence(text: string): boolean {
   const after = /:\s*(\S.*)$/.exec(text);
   return after?.[1].split(/\s+/).every((token) => token.length <= 4) ?? false;
-}
-
-function weigh(sentence: string): { intent: Intent | undefined; score: number } {
-  let best: Intent | undefined;
-  let most = 0;
-  for (const [intent, cues] of CUES) {
-    let score = 0;
-    for (const [pattern, weight] of cues) if (pattern.test(sentence)) score += weight;
-    if (score > most) [best, most] = [intent, score];
-  }
-  return { intent: best, score: most };
-}
-
-function helpWanted(sentence: string, memory: Memory): HelpWanted {
-  for (const [pattern, level] of HELP_CUES) {
-    if (pattern.test(sentence))
-      return level === 'more' && memory.intent !== 'next-step' ? undefined : level;
-  }
-  return undefined;
 }
 
 /** Questions that live from the one before: "and the red one?", "why not R?", "why?", "and then?". */

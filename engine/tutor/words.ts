@@ -89,7 +89,7 @@ export const TERMS: ReadonlySet<string> = words(`
 
 /** Common words that lie close to a term and are meant as they stand. */
 export const KNOWN_WORDS: ReadonlySet<string> = words(`
-  while write wrote writes quite whit wait read reads reed bread road rode bed led fed rod rid ready already
+  while write wrote writes quite wait invented inventor looking read reads reed bread road rode bed led fed rod rid ready already
   here there were wear then than them they this that these those thing things think thinking with without into onto upon
   have has had been being make makes made take takes took taken give gives gave given get gets got going goes gone
   just only very much many most some same such also even ever never always often once twice again back
@@ -132,4 +132,28 @@ export const KNOWN_WORDS: ReadonlySet<string> = words(`
   doing during done down
   better bitter letter latter matter
   everything anything something nothing
+`);
+
+/** Words that tell nothing by themselves; a sentence of others is about something else. */
+export const COMMON_WORDS: ReadonlySet<string> = words(`
+  the and but for not you are was were any all can could may might shall should will would has had did does let its his her him she him
+  who what when where which why how that this these those there here then than thus too very much quite rather still yet now again
+  please thanks thank okay yes hey hello well also even just only really actually maybe perhaps exactly simply basically kind sort
+  use used using uses user uses doing happening sitting standing standing looks looking like get getting got see saw show shown
+  cube cubes puzzle solve solves solving solution solver scramble scrambled scrambles colour colours coloured colored sticker stickers
+  move moves moving moved turning rotate rotated rotation rotations spin repeat algorithm algorithms alg algs formula method
+  side sides face faces hand hands hold holding thing things stuff something someone somebody anybody nobody everyone
+  time times place places point points part parts bit moment way ways end ends beginning middle top bottom
+  need needs needed must ought supposed able possible impossible allowed
+  come comes came coming go goes going went gone become becomes became leave leaves turn turns tell telling told say says said
+  correct correctly wrong wrongly properly exactly already finally soon today
+  good bad better best worse worst nice easy hard difficult simple fast slow quick
+  new old same other others another next last previous every each both either neither one two three four five six seven eight nine ten
+  first second third fourth fifth sixth seventh eighth ninth tenth dear tutor friend sir guys dude man mate
+  know understand understood explain mean idea question answer problem trouble issue
+  about above below over under between into onto from with without within until till while because since though although
+  currently present moment far away near off out down upside inside outside
+  written write text file line lines
+  exist exists belonging matter look after before during
+  solved unsolved finished complete completed incomplete
 `);

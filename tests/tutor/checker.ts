@@ -12,6 +12,7 @@ import {
   type NaiveGoal,
 } from '../naive/goals.ts';
 import { replay, turned, type Cube } from '../naive/stickers.ts';
+import { sequenceProblem } from './checker-sequences.ts';
 import { cueHolds } from './cues.ts';
 import {
   OPPOSITE,
@@ -341,6 +342,28 @@ export class Checker {
           )
         );
       }
+      case 'effect':
+      case 'counts':
+      case 'related':
+      case 'case':
+      case 'hold':
+      case 'shorter':
+      case 'term':
+      case 'sides':
+      case 'flaw':
+      case 'solvable':
+      case 'compare':
+      case 'repeat':
+      case 'way':
+      case 'slip':
+      case 'no-slip':
+      case 'span':
+        return sequenceProblem(fact, {
+          cube,
+          history: this.history,
+          goal: (name) => this.goal(name),
+          before: (name) => this.before(name),
+        });
       case 'reading':
         return no(fact.asked.toUpperCase() !== fact.read.toUpperCase(), 'read as something else');
       case 'no-piece':

@@ -27,6 +27,26 @@ function piece(random: Random): string {
   return `${colours.join('-')} ${colours.length === 2 ? 'edge' : 'corner'}`;
 }
 
+const SEQUENCES = [
+  "R U R'",
+  "R U R' U'",
+  "F R U R' U' F'",
+  "R U R' U R U2 R'",
+  "R' D' R D",
+  'U U2 R',
+  "M' U M U",
+  "y R U R' y'",
+  "r U R' U' r'",
+  "R L' R",
+  'F2 U L',
+];
+
+function sequence(random: Random): string {
+  return random() < 0.7
+    ? pick(random, SEQUENCES)
+    : randomTurns(random, 2 + Math.floor(random() * 4)).join(' ');
+}
+
 const QUESTIONS: readonly ((random: Random, turns: number, lines: number) => string)[] = [
   () => 'what is next?',
   () => 'more help',
@@ -50,6 +70,35 @@ const QUESTIONS: readonly ((random: Random, turns: number, lines: number) => str
     `is this right: ${pick(random, ["R U R'", "U R U' R' U' F' U F", "F R U R' U' F'", "(R U R' U')3", '[R, U]', "R U2 R' U'", 'D', "U'"])}`,
   (random) => `why not ${pick(random, ['R', 'U', "F'", 'D2', "R U R'"])}?`,
   (random, turns) => `what is next at move ${1 + Math.floor(random() * turns)}?`,
+  () => 'which case is this?',
+  () => 'how do i hold it',
+  () => 'where did I go wrong?',
+  () => 'is there a shorter way?',
+  () => 'is this state possible?',
+  (random) =>
+    pick(random, [
+      'only one edge is flipped',
+      'can two edges be flipped',
+      'only one corner is twisted',
+      'can two corners be twisted',
+      'only two edges are swapped',
+      'only two corners are swapped',
+    ]),
+  (random) =>
+    `what is ${pick(random, ['an oriented edge', 'an oriented corner', 'a cross', 'parity', 'a headlight', 'a commutator', 'a finished side'])}`,
+  (random) => `what does ${pick(random, GOALS)} mean?`,
+  (random) => `what does ${sequence(random)} do?`,
+  (random) => `what is the inverse of ${sequence(random)}`,
+  (random) => `mirror ${sequence(random)}`,
+  (random) => `what is the order of ${sequence(random)}`,
+  (random) => `how many turns is ${sequence(random)}`,
+  (random) => `is there a shorter way for ${sequence(random)}`,
+  (random) => `compare ${sequence(random)} and ${sequence(random)}`,
+  (random) => `how often do i repeat ${sequence(random)}`,
+  () => 'how often do i repeat it?',
+  (random) => `which way does ${pick(random, ['B', "D'", 'L2', 'M', 'r', 'F', 'U'])} turn`,
+  (random, turns) => `what does turn ${1 + Math.floor(random() * turns)} do?`,
+  (random, _, lines) => `what does line ${4 + Math.floor(random() * (lines - 3))} do?`,
   (random) => `what is in ${pick(random, ['UF', 'DFR', 'BL', 'UBL', 'DR'])}?`,
 ];
 
@@ -80,7 +129,7 @@ describe('random questions about random solves', () => {
             kinds.set(fact.kind, (kinds.get(fact.kind) ?? 0) + 1);
             const wrong = checker.check(fact);
             if (wrong !== undefined) problems.push(`${question}\n${wrong}\n${text}`);
-            if (fact.kind === 'stand' && !question.includes('move')) {
+            if (fact.kind === 'stand' && !/move|what does (?:turn|line)/.test(question)) {
               if (fact.place.at !== doneByLine[line])
                 problems.push(`${question}: stands elsewhere\n${text}`);
             }
@@ -111,6 +160,8 @@ describe('random questions about random solves', () => {
           'turns',
           'verdict',
           'without',
+          ...['effect', 'counts', 'related', 'case', 'hold', 'shorter', 'term', 'sides', 'flaw'],
+          ...['solvable', 'compare', 'repeat', 'way', 'slip', 'no-slip', 'span'],
         ]),
       );
     },

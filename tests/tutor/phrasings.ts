@@ -33,7 +33,15 @@ const broke = (text: string, goals: string[] = [], places: string[] = []): Phras
 });
 const judge = (text: string, turns: string): Phrasing => ({ text, intent: 'judge-turns', turns });
 
+const mistake = (...texts: string[]): Phrasing[] =>
+  texts.map((text) => ({ text, intent: 'where-wrong' }));
+
 export const PHRASINGS: readonly Phrasing[] = [
+  ...mistake('where did I go wrong?', 'where is the mistake', 'what went wrong', 'find my mistake'),
+  { text: "what does R U R' do here", intent: 'what-does', turns: "R U R'" },
+  { text: "what is the inverse of R U R'", intent: 'what-does', turns: "R U R'" },
+  { text: "is there a shorter way than R U R'", intent: 'shorter', turns: "R U R'" },
+  { text: 'what does OLL mean', intent: 'explain-term' },
   ...next(
     "What's next?",
     'what next',
@@ -115,10 +123,6 @@ export const PHRASINGS: readonly Phrasing[] = [
   broke('why did the cross break at move 14', ['cross'], ['turn 14']),
   broke('what broke the corners in line 6?', ['corners'], ['line 6']),
   broke('how did i mess up the middle layer', ['middle layer']),
-  broke('where did I go wrong?'),
-  broke('where is the mistake'),
-  broke('what went wrong'),
-  broke('find my mistake'),
   broke('did I break the cross?', ['cross']),
   broke('does the cross come back?', ['cross']),
   broke('who broke the white cross', ['white cross']),
@@ -197,7 +201,6 @@ export const PHRASINGS: readonly Phrasing[] = [
   judge("after U R U' R' what do i get", "U R U' R'"),
   judge("would F' be wrong", "F'"),
   judge('is U2 a good move here?', 'U2'),
-  judge("what does R U R' do here", "R U R'"),
   judge('and L instead?', 'L'),
   judge("is D' the right turn?", "D'"),
   ...other(
@@ -207,11 +210,8 @@ export const PHRASINGS: readonly Phrasing[] = [
     'blah blah blah',
     'what is the capital of France?',
     'who invented this puzzle',
-    "what is the inverse of R U R'",
-    "is there a shorter way than R U R'",
     'how many positions are there',
     'asdf qwer',
-    'what does OLL mean',
     'I like trains',
     'buy a new one',
     'can U help me cook dinner',

@@ -72,6 +72,8 @@ export function unsupported(answer: string, facts: readonly Fact[]): string[] {
   const offered = strings('questions');
   let text = answer;
   for (const question of offered) text = text.replace(`“${question}”`, '');
+  // What a term means holds on any cube; the catalogue is reviewed by people.
+  for (const meaning of strings('meaning')) text = text.replace(meaning, '');
   demand(!text.includes('“') || /“[^”]*”/.test(text), 'an open quotation');
 
   for (const [whole, name, kind] of text.matchAll(
@@ -143,7 +145,17 @@ export function unsupported(answer: string, facts: readonly Fact[]): string[] {
         whole,
       );
   }
-  const sequences = strings('turns', 'turn', 'text', 'then', 'atText', 'backText', 'regrip');
+  const sequences = strings(
+    ...['turns', 'turn', 'text', 'then', 'atText', 'backText', 'regrip'],
+    ...['other', 'first', 'second', 'setup', 'sequence', 'letter'],
+  );
+  for (const [slot] of text.matchAll(/\b[UDFBLR]{2,3}\b/g))
+    demand(
+      strings('slot', 'home', 'from', 'to', ...['corners', 'edges', 'twisted', 'flipped']).includes(
+        slot,
+      ),
+      `slot ${slot}`,
+    );
   for (const [whole] of text.matchAll(
     new RegExp(`(?<![\\w(’'-])${TURN}(?: ${TURN})*(?![\\w])`, 'g'),
   )) {
@@ -186,15 +198,31 @@ function numbersOf(
   for (const { value } of values) {
     if (typeof value === 'number') known.add(value);
     // Lists longer than what is named are said as "and so many more".
-    if (Array.isArray(value) && value.length > 4) known.add(value.length - 4);
+    if (Array.isArray(value) && value.length > 4) known.add(value.length - 4).add(value.length);
   }
   const plain = text
     .replace(new RegExp(TURN, 'g'), (turn) => (/[2]/.test(turn) ? '' : turn))
     .replace(/\b[1-4](?:st|nd|rd|th) pair\b/g, '')
     .replace(/\bat most 200 single turns\b/g, '')
-    .replace(/\bof 4 (?:do|can)\b/g, '');
+    .replace(/\bof 4\b/g, '');
   for (const [digits] of plain.matchAll(/\d+/g))
     demand(known.has(Number(digits)), `number ${digits}`);
+}
+
+function isYes(fact: Fact): boolean {
+  return (
+    (fact.kind === 'shorter' && fact.other !== undefined) ||
+    (fact.kind === 'flaw' && fact.possible) ||
+    (fact.kind === 'solvable' && fact.solvable)
+  );
+}
+
+function isNo(fact: Fact): boolean {
+  return (
+    (fact.kind === 'shorter' && fact.other === undefined) ||
+    (fact.kind === 'flaw' && !fact.possible) ||
+    (fact.kind === 'solvable' && !fact.solvable)
+  );
 }
 
 function verdictsOf(text: string, facts: readonly Fact[], demand: Demand): void {
@@ -204,9 +232,11 @@ function verdictsOf(text: string, facts: readonly Fact[], demand: Demand): void 
     const fits =
       answer === 'Yes'
         ? goals.some(({ holds }) => holds) ||
-          verdicts.some((one) => one === 'reaches' || one === 'gains')
+          verdicts.some((one) => one === 'reaches' || one === 'gains') ||
+          facts.some(isYes)
         : answer === 'No'
-          ? goals.some(({ holds }) => !holds) ||
+          ? facts.some(isNo) ||
+            goals.some(({ holds }) => !holds) ||
             verdicts.some((one) => one === 'nothing' || one === 'loses') ||
             facts.some(
               (fact) =>
@@ -217,13 +247,23 @@ function verdictsOf(text: string, facts: readonly Fact[], demand: Demand): void 
   }
   if (/\bturned right\b/.test(text))
     demand(
-      facts.some((fact) => fact.kind === 'piece' && fact.status === 'placed'),
+      facts.some(
+        (fact) =>
+          (fact.kind === 'piece' && fact.status === 'placed') ||
+          (fact.kind === 'case' && fact.swap !== undefined),
+      ),
       'turned right',
     );
   if (/\bsolved\b/.test(text) && !/isn’t solved|the solved cube|never solved/i.test(text)) {
     demand(
       goals.some(({ holds }) => holds) ||
-        verdicts.some((one) => one === 'reaches' || one === 'keeps'),
+        verdicts.some((one) => one === 'reaches' || one === 'keeps') ||
+        facts.some(
+          (fact) =>
+            fact.kind === 'slip' ||
+            fact.kind === 'no-slip' ||
+            (fact.kind === 'repeat' && fact.effect === 'goal'),
+        ),
       'solved',
     );
   }

@@ -8,7 +8,10 @@ import {
 } from '../../engine/tutor/intents.ts';
 import { understand } from '../../engine/tutor/understand.ts';
 import { COLOURS, FACES } from '../../engine/cube/vocabulary.ts';
+import { ASIDE } from './bank-aside.ts';
+import { OTHER_QUESTIONS, QUESTIONS } from './bank.ts';
 import { PHRASINGS, type Phrasing } from './phrasings.ts';
+import { misread as misreadLine, phrasingsOf } from './understanding.ts';
 
 const colours = (indices: readonly number[]): string =>
   indices
@@ -79,5 +82,19 @@ describe('phrasings', () => {
   it(`understands at least 95 % of the ${setAside.length} that were set aside`, () => {
     const wrong = setAside.filter((one) => misread(one) !== undefined).length;
     expect(1 - wrong / setAside.length).toBeGreaterThanOrEqual(0.95);
+  });
+});
+
+describe('a second bank, by another hand, with every intent', () => {
+  const own = [...phrasingsOf(QUESTIONS), ...phrasingsOf(OTHER_QUESTIONS)];
+  const aside = phrasingsOf(ASIDE);
+
+  it(`understands the ${own.length} phrasings that were used for tuning`, () => {
+    expect(own.flatMap((one) => misreadLine(one) ?? [])).toEqual([]);
+  });
+
+  it(`understands at least 95 % of the ${aside.length} that were set aside`, () => {
+    const wrong = aside.filter((one) => misreadLine(one) !== undefined).length;
+    expect(1 - wrong / aside.length).toBeGreaterThanOrEqual(0.95);
   });
 });
