@@ -20,7 +20,7 @@ export function* completion(source: Source, block: Block, stage: number): Search
   const written =
     first < end ? writtenTurns(source.analysis.lines, block, end - 1, end) : undefined;
   const last = written?.at(0);
-  if (state === undefined || last === undefined || !last.literal) return [];
+  if (state === undefined || !last?.literal) return [];
   const kept = timeline.outcomes.flatMap(({ goal, guardedFrom }) =>
     goal !== index && guardedFrom !== undefined && guardedFrom <= first
       ? [timeline.judged[goal]]
