@@ -6,7 +6,7 @@ import { printSequence } from '../../notation/print.ts';
 import type { Analysis, Block } from '../analysis.ts';
 import type { Key } from '../read/index.ts';
 import { KEY_NOTES } from './key-notes.ts';
-import { continuations } from './next-turns.ts';
+import { callable, continuations } from './next-turns.ts';
 import { bodyOf, rangeIn } from './text.ts';
 
 export interface Completion {
@@ -143,7 +143,7 @@ function pieces(block: Block | undefined): Item[] {
 }
 
 function sequences({ names, blocks }: Analysis): Item[] {
-  return [...names.known.values()].map(({ name, items, line }) => {
+  return callable(names).map(({ name, items, line }) => {
     const facts = blocks.find(
       (block) => block.kind === 'sequence' && block.line === line,
     )?.sequence;

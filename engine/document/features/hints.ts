@@ -29,7 +29,7 @@ export function inlayHints(analysis: Analysis, options: HintOptions): InlayHint[
       hints.push(...countHints(analysis, block));
   }
   if (options.claims)
-    for (const { position, text, reached } of liveClaims(analysis, options.cursor))
+    for (const { position, text, reached } of liveClaims(analysis, options.cursor, options.lines))
       hints.push({
         position,
         label: reached ? `✓ ${text}` : text,
@@ -42,14 +42,17 @@ export function inlayHints(analysis: Analysis, options: HintOptions): InlayHint[
 function countHints(analysis: Analysis, block: Block): InlayHint[] {
   const hints: InlayHint[] = [];
   const { length } = block.course;
+  let all = 0;
   for (let turn = block.ownFrom; turn < length;) {
     const { line } = block.rangeOf(turn).start;
     let end = turn + 1;
     while (end < length && block.rangeOf(end).start.line === line) end++;
     const own = block.countsOf(turn, end).obtm;
-    const all = block.countsOf(block.ownFrom, end).obtm;
     turn = end;
-    if (own === null || all === null || own === 0) continue;
+    // A repeat too long to be counted leaves nothing to be told of what follows.
+    if (own === null) break;
+    all += own;
+    if (own === 0) continue;
     hints.push({
       position: { line, character: analysis.lines[line].length },
       label: own === all ? String(own) : `${String(own)} · ${String(all)}`,

@@ -145,6 +145,7 @@ export function sequenceHover(analysis: Analysis, block: Block): Hover | undefin
       `**${escaped(title)}**`,
       ...sayReport(report, block.scope.holding, block.base, claimed),
     ]),
+    picture: { block, place: block.course.length, marked: 0 },
   };
 }
 
@@ -184,10 +185,10 @@ function turnHover(block: Block, position: Position, range: Range): Hover | unde
   if (before === undefined || after === undefined || stage === undefined) return undefined;
   if (block.rangeOf(place - 1).start.line !== position.line) return undefined;
   const goal = block.timeline.goals[stage.goal];
-  const more =
-    partsInPlace(goal, readWhere(after)).done - partsInPlace(goal, readWhere(before)).done;
+  const { done, unit } = partsInPlace(goal, readWhere(after));
+  const more = done - partsInPlace(goal, readWhere(before)).done;
   if (more === 0) return undefined;
-  const what = counted(Math.abs(more), 'part');
+  const what = counted(Math.abs(more), unit);
   return {
     range,
     kind: 'turn',

@@ -24,8 +24,13 @@ const NAMED = 3;
  * Of the stage at the cursor, up to the end of its line; of a block without the cursor, of its last
  * stage as long as that is not reached.
  */
-export function liveClaims(analysis: Analysis, cursor?: Position): LiveClaim[] {
+export function liveClaims(
+  analysis: Analysis,
+  cursor?: Position,
+  lines: { readonly first: number; readonly last: number } = { first: 0, last: Infinity },
+): LiveClaim[] {
   return allBlocks(analysis).flatMap((block) => {
+    if (block.range.start.line > lines.last || block.range.end.line < lines.first) return [];
     const sections = sectionsOf(analysis, block);
     const here =
       cursor && analysis.blockAt(cursor) === block ? sectionAt(sections, cursor.line) : undefined;

@@ -7,9 +7,11 @@ import { applyTurns, compose, type State } from '../../cube/state.ts';
 import { FACE_TURNS, printTurn, type Turn } from '../../cube/turn.ts';
 import type { Goal } from '../../goals/goal.ts';
 import { goalHolds, goalMissing, readWhere } from '../../goals/judge.ts';
+import { readName } from '../../notation/letters.ts';
 import { Measures } from '../../notation/measure.ts';
 import { readSequence } from '../../notation/read.ts';
 import type { Analysis, Block } from '../analysis.ts';
+import type { NamedSequence } from '../names.ts';
 import { partsInPlace } from './progress.ts';
 import { counted, listed } from './text.ts';
 
@@ -95,8 +97,15 @@ export function continuations(analysis: Analysis, block: Block, place: number): 
   return found.sort((a, b) => b.worth - a.worth);
 }
 
+/** The named sequences whose name can be written after `@`: signs in a title end it. */
+export function callable(names: Analysis['names']): NamedSequence[] {
+  return [...names.known.values()].filter(
+    ({ name }) => readName(`@${name}`, 0, name.length + 1)?.end === name.length + 1,
+  );
+}
+
 function calls({ names }: Analysis, state: State): { text: string; after: State }[] {
-  return [...names.known.values()].map(({ name, items }) => {
+  return callable(names).map(({ name, items }) => {
     const measures = new Measures(names.resolve);
     measures.measure(items);
     return { text: `@${name}`, after: compose(state, measures.effectOf(items)) };
@@ -115,12 +124,12 @@ function judged(
   const broken = guarded.filter((one) => goalHolds(one, before) && !goalHolds(one, after));
   const mended = guarded.filter((one) => !goalHolds(one, before) && goalHolds(one, after));
   const reached = goalHolds(goal, after);
-  const now = partsInPlace(goal, readWhere(before)).done;
+  const { done: now, unit } = partsInPlace(goal, readWhere(before));
   const then = partsInPlace(goal, readWhere(after)).done;
   const said: string[] = [];
   if (reached) said.push(`reaches ${goal.name}`);
-  else if (then > now) said.push(`${counted(then - now, 'more part')} of ${goal.name} in place`);
-  else if (then < now) said.push(`${counted(now - then, 'part')} of ${goal.name} out of place`);
+  else if (then > now) said.push(`${counted(then - now, `more ${unit}`)} in place`);
+  else if (then < now) said.push(`${counted(now - then, unit)} out of place`);
   if (mended.length > 0) said.push(`restores ${listed(mended.map(({ name }) => name))}`);
   if (broken.length > 0) {
     const pieces = piecesIn(goalMissing(broken[0], after)).map((piece) => pieceName(piece, base));

@@ -91,10 +91,10 @@ function bestReading(goal: Goal, where: Where): Reading {
   return best;
 }
 
-/** The parts of a goal that are in place, for comparing two places. */
-export function partsInPlace(goal: Goal, where: Where): { done: number; kept: number } {
-  const { done, kept } = bestReading(goal, where);
-  return { done: done.length, kept };
+/** How many parts of a goal are in place, for comparing two places, and what its parts are. */
+export function partsInPlace(goal: Goal, where: Where): { done: number; unit: string } {
+  const { done, parts } = bestReading(goal, where);
+  return { done: done.length, unit: unitOf(parts) };
 }
 
 /** The parts that come into place, and that go out of it, between two places; read as the later one allows. */

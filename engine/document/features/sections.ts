@@ -25,11 +25,12 @@ export function sectionsOf(analysis: Analysis, block: Block): Section[] {
     // An aside goes on with the stages of the line that it branches off from; these lie elsewhere.
     if (stage.range.start.line < block.range.start.line) return [];
     const first = starts[index];
-    const next = starts.find((line, other) => other > index && line > first);
+    let other = index + 1;
+    while (other < starts.length && starts[other] <= first) other++;
     const end =
       stage.how === 'closing label'
         ? stage.range.end.line
-        : Math.max(first, (next ?? block.range.end.line + 1) - 1);
+        : Math.max(first, (starts[other] ?? block.range.end.line + 1) - 1);
     const name = timeline.goals[stage.goal].name;
     const last = lastWritten(analysis, first, end);
     return [{ ...stage, stage: index, name, first, last }];

@@ -6,7 +6,7 @@ import type { Span } from '../../cube/place.ts';
 import { isRotation } from '../../cube/turn.ts';
 import { isBracket } from '../../notation/fold.ts';
 import type { Analysis, Block } from '../analysis.ts';
-import { allBlocks, sectionAt, sectionsOf, type Section } from './sections.ts';
+import { allBlocks, sectionsOf, type Section } from './sections.ts';
 import { bodyOf, everyNode } from './text.ts';
 
 export const TOKEN_TYPES = [
@@ -80,17 +80,21 @@ function outcomeOf(block: Block, section: Section): TokenModifier {
   return !reached ? 'open' : kept ? 'done' : 'lost';
 }
 
-function stageLookup(
-  analysis: Analysis,
-): (line: number) => { readonly block: Block; readonly section: Section } | undefined {
-  const blocks = allBlocks(analysis).map((block) => ({
-    block,
-    sections: sectionsOf(analysis, block),
-  }));
-  const byBlock = new Map(blocks.map(({ block, sections }) => [block, sections]));
-  return (line) => {
-    const block = analysis.blockAt({ line, character: 0 });
-    const section = block && sectionAt(byBlock.get(block) ?? [], line);
-    return block && section ? { block, section } : undefined;
-  };
+interface StagePlace {
+  readonly block: Block;
+  readonly section: Section;
+}
+
+/** By line; asides come after their block and take their lines from it. */
+function stageLookup(analysis: Analysis): (line: number) => StagePlace | undefined {
+  const byLine = new Map<number, StagePlace | undefined>();
+  for (const block of allBlocks(analysis)) {
+    const { start, end } = block.range;
+    if (block.kind === 'aside')
+      for (let line = start.line; line <= end.line; line++) byLine.set(line, undefined);
+    for (const section of sectionsOf(analysis, block))
+      for (let line = section.first; line <= section.last; line++)
+        byLine.set(line, { block, section });
+  }
+  return (line) => byLine.get(line);
 }

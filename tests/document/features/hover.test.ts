@@ -65,7 +65,7 @@ describe('what stands under the mouse', () => {
   });
 
   test('a turn: parts that it brings or takes', () => {
-    expect(hover("scramble: F\nbase: yellow\ncross:\n  F|'")).toContain('Brings 1 part of cross');
+    expect(hover("scramble: F\nbase: yellow\ncross:\n  F|'")).toContain('Brings 1 edge of cross');
   });
 
   test('a name: its turns and what they do; a key: what it is for', () => {

@@ -1,5 +1,6 @@
 /** Texts with a cursor, and what an edit does to them. */
 import { analyse } from '../../../engine/document/analyse.ts';
+import { JUMP } from '../../../engine/goals/course.ts';
 import type { Analysis } from '../../../engine/document/analysis.ts';
 import type { Position, Range } from '../../../engine/cube/place.ts';
 
@@ -31,7 +32,10 @@ export function cutOut({ lines }: Analysis, { start, end }: Range): string {
 /** All executed turns of a text, block by block, and what its stages came to. */
 export function executed(text: string): string[] {
   return analyse(text).blocks.map((block) => {
-    const turns = Array.from({ length: block.course.length }, (_, turn) => block.textOf(turn));
+    // What is no single turn reads as it is written, and may be spelt anew.
+    const turns = Array.from(block.course.codes, (code, turn) =>
+      code === JUMP ? 'jump' : block.textOf(turn),
+    );
     const stages = block.timeline.stages.map(({ goal, first, end }) => `${goal} ${first}-${end}`);
     return `${block.kind} ${turns.join(' ')} | ${stages.join(', ')} | ${block.solved}`;
   });
