@@ -14,7 +14,8 @@ export { liveClaims, type LiveClaim } from './live.ts';
 export { noteEdits } from './notes.ts';
 export { numberStages } from './number-stages.ts';
 export { resolvePath, type Files } from './occurrences.ts';
-export { refactorings, type Refactoring } from './refactor.ts';
+export { type Refactoring } from './refactor.ts';
+export { refactorings } from './refactorings.ts';
 export {
   definitionAt,
   referencesAt,

@@ -8,7 +8,14 @@ import { invertTurn, makeTurn, printTurn, turnKind, type Turn } from '../../cube
 import { execute, JUMP } from '../../notation/execute.ts';
 import { foldItems, isBracket, listsOf, withLists, type BracketNode } from '../../notation/fold.ts';
 import { printSequence } from '../../notation/print.ts';
-import { invert, mirror, PLANES, renameHolding, slicesAsFaces } from '../../notation/transform.ts';
+import {
+  invert,
+  mirror,
+  PLANES,
+  renameHolding,
+  slicesAsFaces,
+  type Plane,
+} from '../../notation/transform.ts';
 import type { SequenceNode } from '../../notation/tree.ts';
 import type { Analysis } from '../analysis.ts';
 import type { TextEdit } from '../finding.ts';
@@ -31,7 +38,7 @@ export interface Refactoring {
 const MOST_WRITTEN = 8;
 const MOST_TURNS = 60;
 
-export function refactorings(analysis: Analysis, selection: Range): Refactoring[] {
+export function nodeRefactorings(analysis: Analysis, selection: Range): Refactoring[] {
   const chosen = chosenNodes(analysis, selection);
   if (chosen === undefined) return [];
   const make = (
@@ -48,27 +55,29 @@ export function refactorings(analysis: Analysis, selection: Range): Refactoring[
   const gap = hasGap(nodes);
   return [
     ...(gap ? [] : make('Invert', 'change', invert(nodes))),
-    ...PLANES.flatMap((plane) =>
-      make(`Mirror ${plane.replace('-', ' for ')}`, 'change', mirror(nodes, plane)),
-    ),
+    ...PLANES.flatMap((plane) => make(MIRROR_TITLES[plane], 'change', mirror(nodes, plane))),
     ...make('Write out the brackets', 'rewrite', expanded(nodes)),
     ...(gap ? [] : collapsed(nodes).flatMap(({ title, node }) => make(title, 'rewrite', [node]))),
     ...make('Write slices as faces and rotations', 'rewrite', withoutSlices(nodes)),
     ...(gap
       ? []
-      : REGRIPS.flatMap((turn) =>
-          make(
-            `Write it for the cube after ${printTurn(turn)}, with the same effect`,
-            'rewrite',
-            regripped(nodes, turn),
-          ),
-        )),
+      : REGRIPS.flatMap((turn) => make(regripTitle(turn), 'rewrite', regripped(nodes, turn)))),
     ...extraction(analysis, chosen),
   ];
 }
 
+export const MIRROR_TITLES: Readonly<Record<Plane, string>> = {
+  'left-right': 'Mirror left for right',
+  'front-back': 'Mirror front for back',
+  'up-down': 'Mirror up for down',
+};
+
+export function regripTitle(turn: Turn): string {
+  return `Write it for the cube after ${printTurn(turn)}, with the same effect`;
+}
+
 /** The rotations y, y', y2, x, x', x2, z, z', z2. */
-const REGRIPS: readonly Turn[] = (['y', 'x', 'z'] as const).flatMap((family) =>
+export const REGRIPS: readonly Turn[] = (['y', 'x', 'z'] as const).flatMap((family) =>
   [1, 3, 2].map((amount) => makeTurn(family, amount)),
 );
 
@@ -142,8 +151,6 @@ function extraction(analysis: Analysis, chosen: Chosen): Refactoring[] {
   const name = freeName(analysis);
   const key = sequenceKey(name);
   const call: SequenceNode = { kind: 'name', span: { start: 0, end: 0 }, name: key, times: 1n };
-  const last = lastWritten(analysis, 0, analysis.lines.length - 1);
-  const end = analysis.lines[last].length;
   return [
     {
       title: 'Extract to a named sequence',
@@ -152,7 +159,7 @@ function extraction(analysis: Analysis, chosen: Chosen): Refactoring[] {
       edits: [
         writeInstead(analysis, chosen, [call]),
         {
-          range: rangeIn(last, { start: end, end }),
+          range: endOfText(analysis),
           newText: `\n\nsequence: ${name}\n  ${printSequence(nodes)}`,
         },
       ],
@@ -160,7 +167,15 @@ function extraction(analysis: Analysis, chosen: Chosen): Refactoring[] {
   ];
 }
 
-function freeName({ names }: Analysis): string {
+/** Behind the last line that is not blank. */
+export function endOfText(analysis: Analysis): Range {
+  const last = lastWritten(analysis, 0, analysis.lines.length - 1);
+  const end = analysis.lines[last].length;
+  return rangeIn(last, { start: end, end });
+}
+
+/** A name that no sequence has yet. */
+export function freeName({ names }: Analysis): string {
   for (let number = 1; ; number++) {
     const name = number === 1 ? 'new sequence' : `new sequence ${String(number)}`;
     if (!names.known.has(sequenceKey(name))) return name;

@@ -15,8 +15,13 @@ function everything(text: string, position: Position): Range[] {
     end: { line: position.line, character: analysis.lines[position.line].length },
   };
   const at = { start: position, end: position };
+  const last = analysis.lines.length - 1;
+  const whole = {
+    start: { line: 0, character: 0 },
+    end: { line: last, character: analysis.lines[last].length },
+  };
   const files = { 'a.moves': text, 'b.moves': 'use: a.moves\n@a' };
-  const edits = [selection, at].flatMap((range) =>
+  const edits = [selection, at, whole].flatMap((range) =>
     features.refactorings(analysis, range).map((one) => one.edits),
   );
   for (const block of analysis.blocks) {

@@ -212,6 +212,37 @@ describe('extracting to a named sequence', () => {
   });
 });
 
+describe('several lines', () => {
+  const LINES = "sequence: a\n  |R U // one\n  // between\n  F' M // two|\n";
+
+  test('inverted from the last to the first, each with its comment', () => {
+    expect(after(LINES, 'Invert')).toBe(
+      "sequence: a\n  M' F // two\n  // between\n  U' R' // one\n",
+    );
+  });
+
+  test('mirrored, held otherwise, without slices', () => {
+    expect(after(LINES, 'Mirror left')).toBe(
+      "sequence: a\n  L' U' // one\n  // between\n  F M // two\n",
+    );
+    expect(after(LINES, 'Write slices')).toContain("F' x' R L'");
+    const held = after(LINES, 'Write it for the cube after y,');
+    const effect = (text: string): string => JSON.stringify(analyse(text).blocks[0].sequence);
+    expect(held).toContain('y F U // one');
+    expect(effect(held)).toBe(effect(withCursor(LINES).text));
+  });
+
+  test('extracted with the comments within', () => {
+    expect(after(LINES, 'Extract')).toBe(
+      "sequence: a\n  @new-sequence // two\n\nsequence: new sequence\n  R U // one\n  F' M\n",
+    );
+  });
+
+  test('a heading among them is no line of turns', () => {
+    expect(offered('cross:\n |R\ncorners:\n U|').actions).toEqual([]);
+  });
+});
+
 test('where something would be lost, nothing is offered', () => {
   expect(offered('R U (8) |R U (8) R|').actions).toEqual([]);
   expect(offered('|R Q7 U|').actions).toEqual([]);
