@@ -65,6 +65,9 @@ const VOCABULARY: Readonly<Record<string, string>> = {
   possible: 'possible impossible solvable unsolvable legal valid exist reachable parity',
   single: 'only single one two three four just alone',
   way: 'way direction clockwise anticlockwise counterclockwise',
+  travel: 'journey path route trace travel travelled history track',
+  arrive: 'get got end come came there here land landed',
+  endword: 'end ends ended ending begin begins began start starts started starting',
   hold: 'hold holding held grip regrip',
 };
 

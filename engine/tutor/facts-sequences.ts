@@ -153,3 +153,40 @@ export interface SpanFact extends Placed {
   readonly last: TurnName;
   readonly turns: string;
 }
+
+/** Turns close to proposed ones that do what those fail to do: so the kind of mistake is told, never guessed. */
+export interface NearFact extends Placed, GoalName {
+  readonly kind: 'near';
+  readonly turns: string;
+  readonly other: string;
+  readonly mistake: 'prime' | 'mirror' | 'setup' | 'unfinished' | 'rotation' | 'wide';
+  /** After `other` the goal holds, or these pieces are home; and all that held before holds. */
+  readonly effect: 'goal' | 'home';
+  readonly pieces: readonly PieceName[];
+}
+
+/** The way of a piece through the written turns up to the place; only turns that move it. */
+export interface JourneyFact extends Placed {
+  readonly kind: 'journey';
+  readonly piece: PieceName;
+  /** The last of them, in order. */
+  readonly steps: readonly {
+    readonly turn: TurnName;
+    readonly from: string;
+    readonly to: string;
+  }[];
+  /** All of them. */
+  readonly count: number;
+  /** The last turn that took it out of its home, turned right; undefined if none did. */
+  readonly left: TurnName | undefined;
+}
+
+/** Where a stage of the text begins and ends, and whether its goal is reached there. */
+export interface StageFact extends Placed, GoalName {
+  readonly kind: 'stage';
+  /** Undefined: it has no turns. */
+  readonly first: TurnName | undefined;
+  readonly last: TurnName | undefined;
+  readonly reached: boolean;
+  readonly obtm: number;
+}

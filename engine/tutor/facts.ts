@@ -26,6 +26,9 @@ import type {
   SlipFact,
   NoSlipFact,
   SpanFact,
+  NearFact,
+  JourneyFact,
+  StageFact,
 } from './facts-sequences.ts';
 
 export type * from './fact-names.ts';
@@ -241,12 +244,14 @@ export interface VerdictFact extends Placed, GoalName {
   readonly kind: 'verdict';
   readonly turns: string;
   readonly verdict: Verdict;
-  /** Pieces of the goal that come home or leave home by the turns. */
+  /** The goal asks of these pieces only which colour they show on top. */
+  readonly facing: boolean;
+  /** Pieces of the goal that come home or leave home by the turns (of `facing`: are then turned right, or no longer). */
   readonly gained: readonly PieceName[];
   readonly dropped: readonly PieceName[];
 }
 
-/** A goal that holds before proposed turns is lost in them. `at`, `back`: which of the turns, from 1. */
+/** A goal that holds before proposed turns is lost in them. `at`, `back`: which of the turns, from 1, without rotations. */
 export interface LostInFact extends Placed, GoalName {
   readonly kind: 'lost-in';
   readonly turns: string;
@@ -345,6 +350,9 @@ export type Fact =
   | SlipFact
   | NoSlipFact
   | SpanFact
+  | NearFact
+  | JourneyFact
+  | StageFact
   | ReadingFact
   | NoPieceFact
   | WhichPieceFact

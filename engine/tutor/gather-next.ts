@@ -18,15 +18,9 @@ import { arrangedFact, crossFacts, facingFact, patternFact } from './gather-goal
 import { goalFact } from './goal-facts.ts';
 import { midwayFact } from './losses.ts';
 import { overHome, pieceFact, standFact } from './gather-where.ts';
-import { openedBy, partsOf } from './opened.ts';
+import { homeOf, isFacing, openedBy, partsOf } from './opened.ts';
 import { dueGoal, ownGoal } from './referents.ts';
 import { nameGoal, namePiece, namePieces, turnsOf, type Scene } from './scene.ts';
-
-function isFacing(goal: Goal, part: PieceSet): boolean {
-  return goal.conditions.some(
-    (condition) => condition.kind === 'facing' && condition.pieces & part,
-  );
-}
 
 /** 0 in the layer opposite the base, 1 in the middle, 2 in the base layer. */
 function depthOf(scene: Scene, piece: Piece): number {
@@ -100,17 +94,18 @@ export function writtenTurns(scene: Scene, due: number): TurnsFact | undefined {
     const lost = before.made.some((part) => !made.includes(part));
     const reaches = goalHolds(goal, after);
     if (!reaches && (gained.length === 0 || lost)) continue;
+    const home = homeOf(
+      gained.reduce((set, part) => set | part, 0),
+      after,
+    );
     return {
       kind: 'turns',
       place: scene.place,
       ...nameGoal(block.method, goal, scene.base),
       turns: Array.from({ length: end - at }, (_, i) => block.textOf(at + i)).join(' '),
       regrip: '',
-      effect: reaches ? 'goal' : 'home',
-      pieces: namePieces(
-        gained.reduce((set, part) => set | part, 0),
-        scene.base,
-      ),
+      effect: reaches ? 'goal' : home === 0 ? 'shape' : 'home',
+      pieces: namePieces(home, scene.base),
       from: 'written',
     };
   }

@@ -1,4 +1,5 @@
 /** Facts for the questions that are not about one piece or goal: cases, sequences, slips, terms, what is possible. */
+import type { Piece } from '../cube/piece.ts';
 import type { Turn } from '../cube/turn.ts';
 import { JUMP } from '../goals/course.ts';
 import { printTurns } from '../notation/print.ts';
@@ -7,6 +8,7 @@ import type { Fact, Refusal, SpanFact } from './facts.ts';
 import { personStep } from './find-turns.ts';
 import { crossFacts, facingFact, patternFact } from './gather-goals.ts';
 import { gatherCase, sidesFact } from './gather-last-layer.ts';
+import { gatherJourney, stageFacts } from './gather-journey.ts';
 import { gatherLoss } from './gather-losses.ts';
 import { gatherPossible } from './gather-possible.ts';
 import { gatherProposal } from './gather-proposal.ts';
@@ -46,7 +48,7 @@ const told = (facts: Fact[], turns?: readonly Turn[]): Gathered => ({
 export function* gatherOther(
   scene: Scene,
   understood: Understood,
-  goal: MeantGoal | undefined,
+  { goal, pieces }: { readonly goal: MeantGoal | undefined; readonly pieces: readonly Piece[] },
   memory: Memory,
 ): Search<Gathered> {
   const due = dueGoal(scene);
@@ -58,7 +60,15 @@ export function* gatherOther(
       return told([...(yield* gatherSlips(scene)), ...losses]);
     }
     case 'explain-term':
-      return explain(scene, understood.term, goal);
+      return explain(scene, understood, goal);
+    case 'journey': {
+      const wanted = pieces.length > 0 ? pieces : memory.pieces;
+      return wanted.length > 0 ? told(gatherJourney(scene, wanted)) : refused('not-understood');
+    }
+    case 'stage-span': {
+      const facts = stageFacts(scene, goal);
+      return facts.length > 0 ? told(facts) : refused('no-goal');
+    }
     case 'is-possible':
       return told(gatherPossible(scene, understood.flaw));
     default:
@@ -141,14 +151,20 @@ function spanFacts(scene: Scene, { first, end, turns }: Span): Fact[] {
   return [span, ...gatherProposal(there.scene, turns, undefined)];
 }
 
-function explain(scene: Scene, name: string | undefined, goal: MeantGoal | undefined): Gathered {
+function explain(
+  scene: Scene,
+  { term: name, goals }: Understood,
+  goal: MeantGoal | undefined,
+): Gathered {
   const { place } = scene;
   const term = name === undefined ? undefined : termNamed(name);
   if (term) {
     const fact: Fact = { kind: 'term', place, term: term.name, meaning: term.meaning };
     return told([fact, ...shownOn(scene, term.shown)]);
   }
-  const meaning = goal && GOAL_TERMS.get(goal.goal.name);
+  // `OLL` is explained as such, even where the method calls the goal otherwise.
+  const asked = goals.at(0)?.text.toUpperCase() ?? '';
+  const meaning = GOAL_TERMS.get(asked) ?? (goal && GOAL_TERMS.get(goal.goal.name));
   if (goal === undefined || meaning === undefined) return refused('not-understood');
   return told([{ kind: 'term', place, term: goal.goal.name, meaning }, goalFact(scene, goal)]);
 }

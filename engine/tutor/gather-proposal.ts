@@ -7,8 +7,9 @@ import type { Goal } from '../goals/goal.ts';
 import type { Fact, Verdict, VerdictFact } from './facts.ts';
 import { crossFacts } from './gather-goals.ts';
 import { goalFact } from './goal-facts.ts';
+import { nearFact } from './gather-near.ts';
 import { standFact } from './gather-where.ts';
-import { openedBy, partsOf } from './opened.ts';
+import { isFacing, openedBy, partsOf } from './opened.ts';
 import { dueGoal, ownGoal, type MeantGoal } from './referents.ts';
 import { nameGoal, namePieces, sceneAt, type Scene } from './scene.ts';
 
@@ -27,6 +28,8 @@ function judge(
   if (dropped > 0) return 'loses';
   return gained > 0 ? 'gains' : 'nothing';
 }
+
+const FAILED: ReadonlySet<Verdict> = new Set(['nothing', 'trades', 'loses']);
 
 /** `asked`: the goal that the question names; else the one that is due. */
 export function gatherProposal(
@@ -52,10 +55,13 @@ export function gatherProposal(
     ...nameGoal(meant.method, goal, meant.base),
     turns: printTurns(turns),
     verdict: judge(scene.state, after, goal, lost, [gained.length, dropped.length]),
+    facing: isFacing(goal, union([...gained, ...dropped])),
     gained: namePieces(union(gained), meant.base),
     dropped: namePieces(union(dropped), meant.base),
   };
   const facts: Fact[] = [standFact(scene), verdict, ...losses];
+  const near = FAILED.has(verdict.verdict) ? nearFact(scene, turns, meant) : undefined;
+  if (near) facts.push(near);
   const there = sceneAt(scene.block, scene.at, [...scene.then, ...turns]);
   if (there.kind === 'scene') {
     const reachedOthers = scene.goals.flatMap((one, index) =>

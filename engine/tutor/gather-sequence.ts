@@ -11,7 +11,7 @@ import { findShorter } from '../search/same-effect.ts';
 import type { Search } from '../search/step.ts';
 import type { CompareFact, EffectFact, Fact, RepeatFact, ShorterFact, WayFact } from './facts.ts';
 import type { Aspect } from './intents.ts';
-import { partsOf } from './opened.ts';
+import { homeOf, partsOf } from './opened.ts';
 import { dueGoal } from './referents.ts';
 import { nameGoal, namePieces, type Scene } from './scene.ts';
 
@@ -136,8 +136,12 @@ export function repeatFact(scene: Scene, turns: readonly Turn[]): RepeatFact {
     if (goalHolds(goal, now)) return { ...common, times, effect: 'goal', pieces: [] };
     const own = partsOf(goal, now).made;
     const gained = own.filter((part) => !made.includes(part));
-    if (gain === undefined && gained.length > 0 && made.every((part) => own.includes(part)))
-      gain = { times, pieces: gained.reduce((all, part) => all | part, 0) };
+    const pieces = homeOf(
+      gained.reduce((all, part) => all | part, 0),
+      now,
+    );
+    if (gain === undefined && pieces !== 0 && made.every((part) => own.includes(part)))
+      gain = { times, pieces };
   }
   if (gain === undefined) return { ...common, times: undefined, effect: undefined, pieces: [] };
   const pieces = namePieces(gain.pieces, scene.base);

@@ -18,6 +18,8 @@ export const INTENTS = [
   'compare',
   'how-often',
   'which-way',
+  'journey',
+  'stage-span',
   'not-understood',
 ] as const;
 export type Intent = (typeof INTENTS)[number];

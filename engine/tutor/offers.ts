@@ -75,6 +75,8 @@ function fitting(intent: Intent, facts: readonly Fact[], level: number): string[
       return ['Is it right?', 'How often do I repeat it?', 'What is next?'];
     case 'which-case':
       return ['What is next?', 'Just show me the turns', 'Which goals hold?'];
+    case 'journey':
+    case 'stage-span':
     case 'where-wrong':
     case 'is-possible':
     case 'explain-term':

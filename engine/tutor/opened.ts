@@ -1,7 +1,7 @@
 /** What turns that are not in the text do to goals: which parts are made, what opens and closes on the way. */
-import type { PieceSet } from '../cube/piece.ts';
+import { placedSet, type PieceSet } from '../cube/piece.ts';
 import { applyTurn, type State } from '../cube/state.ts';
-import { printTurn, type Turn } from '../cube/turn.ts';
+import { isRotation, printTurn, type Turn } from '../cube/turn.ts';
 import type { Goal } from '../goals/goal.ts';
 import {
   goalHolds,
@@ -30,6 +30,16 @@ export function partsOf(
   const isMade = (part: PieceSet): boolean =>
     meets(where, makeDemands(goal.conditions, undefined, undefined, part)[0]);
   return { all: goal.parts, made: goal.parts.filter(isMade) };
+}
+
+/** The pieces of a set that are home, turned right: a goal of colours on top may count others as made. */
+export function homeOf(set: PieceSet, state: State): PieceSet {
+  return set & placedSet(state);
+}
+
+/** Whether a goal asks of some pieces of the set only which colour they show on top. */
+export function isFacing(goal: Goal, set: PieceSet): boolean {
+  return goal.conditions.some((condition) => condition.kind === 'facing' && condition.pieces & set);
 }
 
 /** The goals that hold before the turns and are lost in them, for a moment or for good. */
@@ -63,10 +73,15 @@ function lostIn(scene: Scene, index: number, turns: readonly Turn[]): LostInFact
     place: scene.place,
     ...nameGoal(scene.block.method, goal, scene.base),
     turns: printTurns(turns),
-    at,
+    at: numberOf(turns, at),
     atText: printTurn(turns[at - 1]),
-    back,
+    back: back === undefined ? undefined : numberOf(turns, back),
     backText: back === undefined ? undefined : printTurn(turns[back - 1]),
     missing: back === undefined ? namePieces(goalMissing(goal, state), scene.base) : [],
   };
+}
+
+/** People don't count rotations. */
+function numberOf(turns: readonly Turn[], upTo: number): number {
+  return turns.slice(0, upTo).filter((turn) => !isRotation(turn)).length;
 }

@@ -32,7 +32,9 @@ function sayHold({ regrip, up, front, setup, sequence, times }: HoldFact): strin
     sequence === ''
       ? `Then turn ${setup}.`
       : setup === ''
-        ? `Then comes ${sequence}, ${TIMES[times]}.`
+        ? times === 1
+          ? `Then comes ${sequence}.`
+          : `Then comes ${sequence}, ${TIMES[times]}.`
         : `Then comes ${setup} first, and ${sequence}, ${TIMES[times]}.`,
   ];
 }
@@ -45,7 +47,7 @@ export function renderCase(facts: readonly Fact[]): string[] {
   if (found) result.push(sayCase(found));
   else if (goal) {
     result.push(
-      `There is no case of the last layer here yet: ${sayState(goal, goal.holds)}${sayMissing(goal)}.`,
+      `There is no case of the last layer here yet, because ${sayState(goal, goal.holds)}${sayMissing(goal)}.`,
     );
   }
   if (cue?.piece) result.push(`Now it is about ${sayPiece(cue.piece)}.`);

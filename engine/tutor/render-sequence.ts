@@ -9,7 +9,7 @@ import type {
   VerdictFact,
   WayFact,
 } from './facts.ts';
-import { sayLostIn } from './render-proposal.ts';
+import { sayCome, sayLeave, sayLostIn } from './render-proposal.ts';
 import {
   capital,
   explainTurn,
@@ -52,22 +52,21 @@ function saySpan({ first, last, turns }: SpanFact, verdict: VerdictFact): string
     first.index === last.index
       ? sayTurn(first)
       : `${turns}, from ${sayTurn(first)} to ${sayTurn(last)},`;
-  const verb = verdict.gained.length === 1 ? 'comes' : 'come';
   switch (verdict.verdict) {
     case 'reaches':
       return `${where} ${sayReaching(verdict)}.`;
     case 'gains':
     case 'trades':
       return verdict.gained.length > 0
-        ? `With ${where} ${sayPieces(verdict.gained)} ${verb} home.`
+        ? `With ${where} ${sayCome(verdict)}.`
         : `${where} ${sayReaching(verdict)}, but something that was done is lost.`;
     case 'keeps':
       return `${where} changes nothing of ${sayGoal(verdict)}.`;
     case 'nothing':
-      return `By itself ${where} brings no piece of ${sayGoal(verdict)} home: it is part of a longer step, or a preparation.`;
+      return `By itself ${where} brings no piece of ${sayGoal(verdict)} into place: it is part of a longer step, or a preparation.`;
     case 'loses':
       return verdict.dropped.length > 0
-        ? `With ${where} ${sayPieces(verdict.dropped)} ${verdict.dropped.length === 1 ? 'leaves' : 'leave'} home.`
+        ? `With ${where} ${sayLeave(verdict)}.`
         : `${where} undoes something that was done.`;
   }
 }

@@ -4,6 +4,7 @@
  */
 import type { Fact } from './facts.ts';
 import type { Intent } from './intents.ts';
+import { renderJourney, sayStage } from './render-journey.ts';
 import { renderCase } from './render-last-layer.ts';
 import { renderPossible, renderTerm, renderWrong } from './render-possible.ts';
 import { renderEffect, sayCompare, sayRepeat, sayShorter, sayWay } from './render-sequence.ts';
@@ -58,6 +59,10 @@ function sentences(intent: Intent, facts: readonly Fact[], level: number): strin
       return all(facts, 'compare').flatMap(sayCompare);
     case 'how-often':
       return all(facts, 'repeat').flatMap(sayRepeat);
+    case 'journey':
+      return renderJourney(facts);
+    case 'stage-span':
+      return all(facts, 'stage').flatMap(sayStage);
     case 'which-way':
       return all(facts, 'way').map(sayWay);
     case 'not-understood':

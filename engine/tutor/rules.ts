@@ -92,6 +92,12 @@ export const RULES: readonly Rule[] = [
     '<turns> <piece> break next mistake past howmany show correct',
   ],
 
+  ['journey', 9.5, 'travel <piece>|one'],
+  ['journey', 9.2, 'how past <piece> arrive', 'break'],
+  ['journey', 9.2, 'wh turnword <piece>', 'next break correct should case'],
+  ['stage-span', 9.5, 'endword where|when|wh|how <goal>|stage', 'break mistake'],
+  ['stage-span', 9.2, 'howmanyturns <goal>|stage', 'break mistake next'],
+
   // Where pieces are.
   ['where-piece', 9, 'where <piece>|<slot>', 'break'],
   ['where-piece', 8.5, '<piece> belong|turned|where', 'break'],

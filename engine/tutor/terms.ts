@@ -237,6 +237,10 @@ export const GOAL_TERMS: ReadonlyMap<string, string> = new Map([
     'PLL is the permutation of the last layer: its pieces, turned right already, go to their places, and the cube is solved.',
   ],
   [
+    'F2L',
+    'F2L is the first two layers: the cross and four pairs of a corner and the edge above it.',
+  ],
+  [
     '4th pair',
     'The first two layers are the cross and four pairs of a corner and the edge above it.',
   ],

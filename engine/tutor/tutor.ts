@@ -246,8 +246,10 @@ function* answerAt(
     case 'is-possible':
     case 'compare':
     case 'how-often':
-    case 'which-way': {
-      const found = yield* gatherOther(scene, understood, asked.at(0), memory);
+    case 'which-way':
+    case 'journey':
+    case 'stage-span': {
+      const found = yield* gatherOther(scene, understood, { goal: asked.at(0), pieces }, memory);
       if (found.kind === 'facts')
         return part(found.facts, { ...remembered, turns: found.turns ?? memory.turns });
       const facts = refusal(scene.place, found.reason, text, offersAt(scene));

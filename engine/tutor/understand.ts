@@ -207,9 +207,19 @@ function followUp(
     return { ...found, intent: memory.intent === 'why-broke' ? 'why-broke' : 'is-done' };
   if (found.places.length > 0 && memory.intent !== undefined && memory.intent !== 'not-understood')
     return { ...found, intent: memory.intent };
-  if (/^(?:but |and |ok )?(?:why|how|how so|how come|why is that|reason)$/.test(sentence)) {
+  if (
+    /^(?:but |and |ok )?(?:why|how|how so|how come|why is that|reason|why (?:this|that|it)(?: one| piece)?(?: first)?|why so|but why)$/.test(
+      sentence,
+    )
+  ) {
     if (memory.intent === 'next-step')
       return { ...found, intent: 'next-step', help: memory.level < 2 ? 2 : 'more' };
+    if (memory.intent === 'where-piece' && memory.pieces.length > 0)
+      return { ...found, intent: 'journey' };
+    if (memory.intent === 'which-hold' || memory.intent === 'which-case')
+      return { ...found, intent: 'next-step', help: 2 };
+    if (memory.intent === 'what-does' && memory.turns !== undefined)
+      return { ...found, intent: 'judge-turns' };
     if (memory.intent === 'is-done' && memory.goal) return { ...found, intent: 'is-done' };
     if (memory.intent === 'why-broke') return { ...found, intent: 'why-broke' };
     if (memory.intent === 'judge-turns' && memory.turns !== undefined)

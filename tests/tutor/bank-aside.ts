@@ -160,6 +160,14 @@ until when do i repeat R' D' R D | R' D' R D
 what direction is B' | B'
 which way do i turn D | D
 `,
+  journey: `
+how did the white-orange edge come here | white-orange here
+trace white-red | white-red
+`,
+  'stage-span': `
+at which turn does the cross end | cross
+how many turns for the cross | cross
+`,
   'not-understood': `
 what time is it
 do you like music

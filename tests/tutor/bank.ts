@@ -419,6 +419,23 @@ how do i turn B | B
 in which direction i turn D | D
 which way L' | L'
 `,
+  journey: `
+how did the white-red edge get there | white-red
+trace the white-green edge | white-green
+what is the path of the white-red edge | white-red
+which turns move the white-red edge | white-red
+show me the journey of the white-blue edge | white-blue
+how did the red-green edge end up here | red-green here
+which moves moved the white-red-green corner | white-red-green
+`,
+  'stage-span': `
+where does the cross end | cross
+where does this stage end
+when does the first layer begin | first layer
+how many turns has the cross | cross
+how many moves did the first layer take | first layer
+where does the middle layer start | middle layer
+`,
   'not-understood': `
 what is the weather like today
 tell me a joke

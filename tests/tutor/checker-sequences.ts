@@ -1,5 +1,5 @@
 /** Witness on sequences, the last layer, slips and what turns can do: on 54 stickers, by replay and counting. */
-import type { Fact } from '../../engine/tutor/facts.ts';
+import type { Fact, GoalName } from '../../engine/tutor/facts.ts';
 import { holds, type NaiveGoal } from '../naive/goals.ts';
 import { STICKERS, replay, turned, type Cube } from '../naive/stickers.ts';
 import {
@@ -161,8 +161,8 @@ export interface Bench {
     readonly turns: readonly string[];
     readonly lines: readonly number[];
   };
-  goal(name: Extract<Fact, { kind: 'repeat' }>): NaiveGoal;
-  before(name: Extract<Fact, { kind: 'repeat' }>): NaiveGoal[];
+  goal(name: GoalName): NaiveGoal;
+  before(name: GoalName): NaiveGoal[];
 }
 
 const isSolved = (cube: Cube): boolean =>
@@ -187,7 +187,10 @@ export type SequenceFact = Extract<
       | 'way'
       | 'slip'
       | 'no-slip'
-      | 'span';
+      | 'span'
+      | 'near'
+      | 'journey'
+      | 'stage';
   }
 >;
 
@@ -286,6 +289,35 @@ export function sequenceProblem(fact: SequenceFact, bench: Bench): string | unde
       if (fact.why === 'solved') return no(!solved, 'it is not solved');
       return fact.why === 'none' ? no(solved || oneReversed(history), 'there is one') : undefined;
     }
+    case 'near': {
+      const there = after(cube, fact.other);
+      const goal = bench.goal(fact);
+      return (
+        no(!isMistake(fact), 'another kind of mistake') ??
+        no(
+          [...bench.before(fact), goal].some((one) => holds(one, cube) && !holds(one, there)),
+          'something is lost',
+        ) ??
+        no(fact.effect === 'goal' && !holds(goal, there), 'the goal is not reached') ??
+        no(
+          fact.pieces.some((piece) => !isHome(there, piece)),
+          'not home',
+        )
+      );
+    }
+    case 'journey':
+      return journeyProblem(fact, history);
+    case 'stage': {
+      const { first, last } = fact;
+      if (first === undefined || last === undefined) return undefined;
+      const own = history.turns.slice(first.index, last.index + 1);
+      const there = replay(history.start, history.turns.slice(0, last.index + 1));
+      return (
+        no(history.turns[last.index] !== last.text, 'turn misnamed') ??
+        no(faceTurns(own) !== fact.obtm, 'counted otherwise') ??
+        no(holds(bench.goal(fact), there) !== fact.reached, 'not so at its end')
+      );
+    }
     case 'span': {
       const from = fact.place.at;
       const own = tokens(fact.turns);
@@ -323,16 +355,7 @@ function repeatProblem(
     if (times !== fact.times && reached) return `reached after ${times} times`;
     if (times === fact.times && !fits) return 'goals before are lost';
     if (times === fact.times && fact.effect === 'goal' && !reached) return 'not reached';
-    if (
-      times === fact.times &&
-      fact.pieces.some(
-        (piece) =>
-          facesOf(now, piece).size > 0 &&
-          goal.wants.every(({ demand }) => demand === 'home') &&
-          !isHome(now, piece),
-      )
-    )
-      return 'not home';
+    if (times === fact.times && fact.pieces.some((piece) => !isHome(now, piece))) return 'not home';
   }
   return undefined;
 }
@@ -382,4 +405,59 @@ function flawIsPossible({ pieces, what, count }: Extract<Fact, { kind: 'flaw' }>
 /** For the tests of the witness itself. */
 export function flawsMade(): string[] {
   return [...MADE].map(String);
+}
+
+/** Whether the other turns differ from the given ones in just the way that is told. */
+function isMistake({ turns, other, mistake }: Extract<Fact, { kind: 'near' }>): boolean {
+  const [own, better] = [tokens(turns), tokens(other)];
+  const plain = (turn: string): string => turn.replace(/['2]/g, '');
+  switch (mistake) {
+    case 'prime':
+      return (
+        own.length === better.length &&
+        own.filter((turn, i) => turn !== better[i]).length === 1 &&
+        own.every((turn, i) => plain(turn) === plain(better[i]))
+      );
+    case 'mirror':
+      return own.map(mirrored).join() === better.join();
+    case 'setup':
+      return better.slice(1).join() === own.join() && !isRotation(better[0]);
+    case 'unfinished':
+      return better.slice(0, -1).join() === own.join();
+    case 'rotation':
+      return better.slice(1).join() === own.join() && isRotation(better[0]);
+    case 'wide':
+      return (
+        own.filter((turn, i) => turn !== better[i]).length === 1 &&
+        own.every((turn, i) => turn.replace('w', '') === better[i].replace('w', ''))
+      );
+  }
+}
+
+function journeyProblem(
+  { piece, steps, count, left, place }: Extract<Fact, { kind: 'journey' }>,
+  { start, turns }: Bench['history'],
+): string | undefined {
+  const found: string[] = [];
+  let lastLeft: number | undefined;
+  let cube = start;
+  turns.slice(0, place.at).forEach((turn, i) => {
+    const there = turned(cube, turn);
+    const lies = (one: Cube): string => [...facesOf(one, piece)].sort().join();
+    if (isRotation(turn)) {
+      cube = there;
+      return;
+    }
+    if (lies(cube) !== lies(there))
+      found.push(
+        `${i} ${slotOf([...facesOf(cube, piece).values()])} ${slotOf([...facesOf(there, piece).values()])}`,
+      );
+    if (isHome(cube, piece) && !isHome(there, piece)) lastLeft = i;
+    cube = there;
+  });
+  const told = steps.map(({ turn, from, to }) => `${turn.index} ${from} ${to}`);
+  if (found.length !== count) return `${found.length} turns move it`;
+  if (steps.length > 0 && found.slice(-steps.length).join() !== told.join())
+    return 'it goes otherwise';
+  return left?.index === lastLeft ? undefined : `it left at ${String(lastLeft)}`;
 }

@@ -325,14 +325,17 @@ export class Checker {
           holds(goal, cube),
           ...list.map((_, i) => holds(goal, replay(cube, list.slice(0, i + 1)))),
         ];
+        const numbered = (count: number): number =>
+          list.slice(0, count).filter((turn) => !isRotation(turn)).length;
         const at = held.findIndex((one, i) => i > 0 && !one);
         const lastAway = held.lastIndexOf(false);
         const back = lastAway === list.length ? undefined : lastAway + 1;
         return (
           no(!held[0], 'did not hold before') ??
-          no(at !== fact.at || list[at - 1] !== fact.atText, `lost at ${at}`) ??
+          no(numbered(at) !== fact.at || list[at - 1] !== fact.atText, `lost at ${at}`) ??
           no(
-            back !== fact.back || (back !== undefined && list[back - 1] !== fact.backText),
+            (back === undefined ? undefined : numbered(back)) !== fact.back ||
+              (back !== undefined && list[back - 1] !== fact.backText),
             `back at ${String(back)}`,
           ) ??
           no(
@@ -358,6 +361,9 @@ export class Checker {
       case 'slip':
       case 'no-slip':
       case 'span':
+      case 'near':
+      case 'journey':
+      case 'stage':
         return sequenceProblem(fact, {
           cube,
           history: this.history,
@@ -534,6 +540,7 @@ export class Checker {
     if (fact.gained.some((piece) => !this.inPlace(goal, there, piece))) return 'gained nothing';
     if (fact.dropped.every((piece) => this.inPlace(goal, there, piece)) && fact.dropped.length > 0)
       return 'dropped nothing';
+    if (!fact.facing && fact.gained.some((piece) => !isHome(there, piece))) return 'not home';
     const [a, b] = [this.partsMade(goal, cube).made, this.partsMade(goal, there).made];
     if (
       goal.upTo === undefined &&
