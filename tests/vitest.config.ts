@@ -7,6 +7,7 @@ export default defineConfig({
     root: fileURLToPath(new URL('..', import.meta.url)),
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/editor/**'],
-    testTimeout: 30_000,
+    setupFiles: ['tests/support/seed.ts'],
+    testTimeout: 60_000,
   },
 });

@@ -96,6 +96,7 @@ export function textOfTurn(
 ): string {
   const code = script.codes[turn];
   if (code !== JUMP) return printTurn(code);
+  if (script.jumps.get(turn)?.kind === 'gap') return '…';
   return textOf(script.lines[turn]).slice(script.starts[turn], script.ends[turn]);
 }
 
