@@ -23,7 +23,7 @@ import type { Analysis, Block } from '../analysis.ts';
 import { readGoal, readList } from '../read/index.ts';
 import { KEY_NOTES } from './key-notes.ts';
 import { sayProgress } from './live.ts';
-import { code, escaped, paragraphs } from './markdown.ts';
+import { code, escaped, paragraphs, shortened } from './markdown.ts';
 import { partsInPlace, progressAt } from './progress.ts';
 import { writtenOut } from './refactor.ts';
 import { sayReport } from './say-report.ts';
@@ -77,6 +77,9 @@ export function hoverAt(analysis: Analysis, position: Position): Hover | undefin
   return nodeHover(analysis, block, position, nodesOf(content));
 }
 
+/** A longer bracket is not looked into on every move of the mouse. */
+const LONGEST = 5_000;
+
 function nodeHover(
   analysis: Analysis,
   block: Block,
@@ -86,9 +89,10 @@ function nodeHover(
   const node = pathAt(items, character).at(-1);
   if (node === undefined) return undefined;
   const range = rangeIn(line, node.span);
+  if (node.span.end - node.span.start > LONGEST) return undefined;
   if (node.kind === 'turn') return turnHover(block, { line, character }, range);
   if (node.kind !== 'name' && !isBracket(node)) return undefined;
-  const said: string[] = [`**${escaped(printSequence([node]))}**`];
+  const said: string[] = [`**${escaped(shortened(printSequence([node])))}**`];
   if (node.kind === 'name') {
     const known = analysis.names.known.get(node.name);
     if (known === undefined) return undefined;

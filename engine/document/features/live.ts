@@ -29,11 +29,11 @@ export function liveClaims(
   cursor?: Position,
   lines: { readonly first: number; readonly last: number } = { first: 0, last: Infinity },
 ): LiveClaim[] {
+  const current = cursor && analysis.blockAt(cursor);
   return allBlocks(analysis).flatMap((block) => {
     if (block.range.start.line > lines.last || block.range.end.line < lines.first) return [];
     const sections = sectionsOf(analysis, block);
-    const here =
-      cursor && analysis.blockAt(cursor) === block ? sectionAt(sections, cursor.line) : undefined;
+    const here = cursor && current === block ? sectionAt(sections, cursor.line) : undefined;
     const stage = here?.stage ?? block.timeline.stages.length - 1;
     if (stage < 0) return [];
     const { first, end, stepEnds, goal } = block.timeline.stages[stage];

@@ -2,7 +2,7 @@
 import type { Holding } from '../../cube/holding.ts';
 import { pieceName, slotAt } from '../../cube/piece.ts';
 import { faceIndex } from '../../cube/vocabulary.ts';
-import { escaped } from './markdown.ts';
+import { code, escaped } from './markdown.ts';
 import { counted, listed } from './text.ts';
 import { sayCycle, type GoalFate, type SequenceReport } from './workbench.ts';
 
@@ -27,8 +27,8 @@ export function sayReport(
     const what = form.disguised ? `A ${form.kind} in disguise` : `A ${form.kind}`;
     said.push(`${what}: \`${form.text}\``);
   }
-  said.push(`Inverse: \`${report.inverse}\``);
-  if (report.mirror !== undefined) said.push(`Mirror left for right: \`${report.mirror}\``);
+  said.push(`Inverse: ${code(report.inverse)}`);
+  if (report.mirror !== undefined) said.push(`Mirror left for right: ${code(report.mirror)}`);
   const symmetries = [
     ...(symmetry.selfInverse ? ['done twice it does nothing'] : []),
     ...(symmetry.same.length > 0 ? [`it does the same after ${listed(symmetry.same)}`] : []),

@@ -37,10 +37,19 @@ export function sectionsOf(analysis: Analysis, block: Block): Section[] {
   });
 }
 
+const HEADINGS = new WeakMap<Analysis, ReadonlyMap<number, number>>();
+
 /** The line of a block's heading, below the keys of the file that are its own as well. */
-export function headingLine({ cut }: Analysis, block: Block): number {
+export function headingLine(analysis: Analysis, block: Block): number {
+  let headings = HEADINGS.get(analysis);
+  if (headings === undefined) {
+    headings = new Map(
+      analysis.cut.blocks.map(({ first, heading }) => [first, heading ?? first] as const),
+    );
+    HEADINGS.set(analysis, headings);
+  }
   const first = block.range.start.line;
-  return cut.blocks.find((other) => other.first === first)?.heading ?? first;
+  return headings.get(first) ?? first;
 }
 
 /** The section that holds a line; of several that do, the last to begin. */
