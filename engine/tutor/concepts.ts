@@ -82,6 +82,10 @@ const PHRASES: readonly (readonly [RegExp, string])[] = [
   [/\b(?:go|goes|went|gone|going|do|did|done|get|got) (?:\w+ )?wrong\b/, 'mistake'],
   [/\bhow come\b/, 'why'],
   [
+    /\b(?:sides?|centres?|colours?)\b.*\b(?:match|matching|fit|agree)\b|\bmatch\b.*\b(?:sides?|centres?)\b/,
+    'sidesmatch',
+  ],
+  [
     /\bno longer\b|\bany ?more\b|\bfall(?:s|ing)? apart\b|\bfell apart\b|\bc[ao]mes? apart\b/,
     'break',
   ],

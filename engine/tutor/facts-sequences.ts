@@ -190,3 +190,17 @@ export interface StageFact extends Placed, GoalName {
   readonly reached: boolean;
   readonly obtm: number;
 }
+
+/** Whether a piece may be taken next: goals are worked on in their order, the pieces of one in any. */
+export interface OrderFact extends Placed, GoalName {
+  readonly kind: 'order';
+  readonly piece: PieceName;
+  /** `due`: a piece of the goal that is due (which the fact names); `later`: of this later goal; `made`: it is home already. */
+  readonly when: 'due' | 'later' | 'made';
+}
+
+/** The start that is written before the place is no possible cube: why not, and the remedy, as the finding says it. */
+export interface ImpossibleFact extends Placed {
+  readonly kind: 'impossible';
+  readonly message: string;
+}

@@ -29,6 +29,8 @@ import type {
   NearFact,
   JourneyFact,
   StageFact,
+  OrderFact,
+  ImpossibleFact,
 } from './facts-sequences.ts';
 
 export type * from './fact-names.ts';
@@ -221,7 +223,9 @@ export interface TurnsFact extends Placed, GoalName {
    */
   readonly effect: 'goal' | 'home' | 'up' | 'shape';
   readonly pieces: readonly PieceName[];
-  readonly from: 'written' | 'person' | 'search';
+  readonly from: 'written' | 'named' | 'person' | 'search';
+  /** Of a named sequence of the text. */
+  readonly name?: string;
 }
 
 /** The situation that a person recognises, and that decides the next step. */
@@ -353,6 +357,8 @@ export type Fact =
   | NearFact
   | JourneyFact
   | StageFact
+  | OrderFact
+  | ImpossibleFact
   | ReadingFact
   | NoPieceFact
   | WhichPieceFact

@@ -1,7 +1,7 @@
 /** Facts on the way of a piece through the written turns, and on the stages of the text. */
 import { faceShowing, faceletsOf, whereIs, type Piece } from '../cube/piece.ts';
 import { JUMP } from '../goals/course.ts';
-import { goalHolds } from '../goals/judge.ts';
+import { goalHolds, goalPieces } from '../goals/judge.ts';
 import { countTurns } from '../notation/count.ts';
 import type { Fact, JourneyFact, StageFact } from './facts.ts';
 import { pieceFact } from './gather-where.ts';
@@ -78,4 +78,27 @@ export function stageFacts(scene: Scene, goal: MeantGoal | undefined): Fact[] {
     obtm: countTurns(block.course.codes, undefined, stage.first, stage.end).obtm ?? 0,
   };
   return [fact];
+}
+
+/** Whether a piece may be taken next. */
+export function gatherOrder(scene: Scene, pieces: readonly Piece[]): Fact[] {
+  const due = dueGoal(scene);
+  return pieces.flatMap((piece): Fact[] => {
+    const index = scene.goals.findIndex((goal) => (goalPieces(goal) >> piece) & 1);
+    const shown = pieceFact(scene, piece);
+    if (index < 0) return [shown];
+    const placed = shown.status === 'placed';
+    const when = placed ? 'made' : due !== undefined && index > due ? 'later' : 'due';
+    const { method, goal, base } = ownGoal(scene, when === 'due' ? (due ?? index) : index);
+    return [
+      {
+        kind: 'order',
+        place: scene.place,
+        ...nameGoal(method, goal, base),
+        piece: shown.piece,
+        when,
+      },
+      shown,
+    ];
+  });
 }

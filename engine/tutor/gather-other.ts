@@ -8,7 +8,7 @@ import type { Fact, Refusal, SpanFact } from './facts.ts';
 import { personStep } from './find-turns.ts';
 import { crossFacts, facingFact, patternFact } from './gather-goals.ts';
 import { gatherCase, sidesFact } from './gather-last-layer.ts';
-import { gatherJourney, stageFacts } from './gather-journey.ts';
+import { gatherJourney, gatherOrder, stageFacts } from './gather-journey.ts';
 import { gatherLoss } from './gather-losses.ts';
 import { gatherPossible } from './gather-possible.ts';
 import { gatherProposal } from './gather-proposal.ts';
@@ -25,6 +25,7 @@ import type { Memory, PlaceRef, Understood } from './intents.ts';
 import { dueGoal, type MeantGoal } from './referents.ts';
 import {
   isNumbered,
+  lastTurnBefore,
   nameTurn,
   sceneAt,
   turnNumbered,
@@ -65,6 +66,8 @@ export function* gatherOther(
       const wanted = pieces.length > 0 ? pieces : memory.pieces;
       return wanted.length > 0 ? told(gatherJourney(scene, wanted)) : refused('not-understood');
     }
+    case 'which-order':
+      return told(gatherOrder(scene, pieces));
     case 'stage-span': {
       const facts = stageFacts(scene, goal);
       return facts.length > 0 ? told(facts) : refused('no-goal');
@@ -82,7 +85,8 @@ function* onSequences(scene: Scene, understood: Understood, memory: Memory): Sea
   if (lists.some((list) => list === undefined || list.length === 0)) return refused('turns-unread');
   const span = sequences.length === 0 ? spanOf(scene, places) : undefined;
   const before = memory.turns === undefined ? undefined : turnsOf(memory.turns);
-  const turns = lists.at(-1) ?? span?.turns ?? before;
+  const last = aspect === 'inverse' ? lastTurn(scene) : undefined;
+  const turns = lists.at(-1) ?? span?.turns ?? before ?? last;
   if (intent === 'how-often' && turns === undefined) {
     const due = dueGoal(scene);
     const step = due === undefined ? undefined : personStep(scene, due);
@@ -107,6 +111,13 @@ function* onSequences(scene: Scene, understood: Understood, memory: Memory): Sea
       if (span !== undefined && aspect === 'effect') return told(spanFacts(scene, span), turns);
       return told(gatherSequence(scene, turns, aspect), turns);
   }
+}
+
+/** "Undo my last turn": the last written one before the place. */
+function lastTurn({ block, at }: Scene): readonly Turn[] | undefined {
+  const named = lastTurnBefore(block, at);
+  const code = named && block.course.codes[named.index];
+  return code === undefined || code === JUMP ? undefined : [code];
 }
 
 interface Span {
@@ -140,7 +151,8 @@ function spanFacts(scene: Scene, { first, end, turns }: Span): Fact[] {
   const numbered = Array.from({ length: end - first }, (_, i) => first + i).filter((turn) =>
     isNumbered(scene.block, turn),
   );
-  if (there.kind !== 'scene' || numbered.length === 0) return [];
+  if (there.kind !== 'scene' || numbered.length === 0)
+    return gatherSequence(scene, turns, 'effect');
   const span: SpanFact = {
     kind: 'span',
     place: there.scene.place,

@@ -20,6 +20,7 @@ export const INTENTS = [
   'which-way',
   'journey',
   'stage-span',
+  'which-order',
   'not-understood',
 ] as const;
 export type Intent = (typeof INTENTS)[number];

@@ -77,6 +77,7 @@ function fitting(intent: Intent, facts: readonly Fact[], level: number): string[
       return ['What is next?', 'Just show me the turns', 'Which goals hold?'];
     case 'journey':
     case 'stage-span':
+    case 'which-order':
     case 'where-wrong':
     case 'is-possible':
     case 'explain-term':

@@ -1,5 +1,5 @@
 /** The way of a piece through the text, and where a stage stands in it. */
-import type { Fact, JourneyFact, StageFact } from './facts.ts';
+import type { Fact, JourneyFact, OrderFact, StageFact } from './facts.ts';
 import { sayWhereabouts } from './render-where.ts';
 import { capital, listed, sayGoal, sayPiece, sayState, saySlot, sayTurn } from './say.ts';
 import { all } from './select.ts';
@@ -30,4 +30,20 @@ export function sayStage(fact: StageFact): string[] {
     `The stage of ${sayGoal(fact)} begins with ${sayTurn(first)} and ends with ${sayTurn(last)}: ${obtm} ${obtm === 1 ? 'turn' : 'turns'}.`,
     `At its end ${sayState(fact, reached)}.`,
   ];
+}
+
+function sayOrder(fact: OrderFact): string {
+  const piece = sayPiece(fact.piece);
+  switch (fact.when) {
+    case 'made':
+      return `There is no need: ${piece} is home already.`;
+    case 'due':
+      return `Yes: ${piece} belongs to ${sayGoal(fact)}, which is due, and its pieces can go in any order.`;
+    case 'later':
+      return `Not yet: ${piece} belongs to ${sayGoal(fact)}, and a goal before that is still open.`;
+  }
+}
+
+export function renderOrder(facts: readonly Fact[]): string[] {
+  return [...all(facts, 'order').map(sayOrder), ...all(facts, 'piece').map(sayWhereabouts)];
 }

@@ -131,6 +131,7 @@ function sayTurnsFound(fact: TurnsFact): string[] {
     result.push(`With it ${sayPieces(pieces)} ${pieces.length === 1 ? 'comes' : 'come'} home.`);
   }
   if (fact.from === 'search') result.push('It was found by a search.');
+  if (fact.name !== undefined) result.push(`That is the text’s own sequence @${fact.name}.`);
   return result;
 }
 

@@ -53,7 +53,7 @@ function sayVerdict(fact: VerdictFact, lost: readonly LostInFact[]): string {
 
 export function sayLostIn(fact: LostInFact): string {
   const goal = capital(sayGoal(fact));
-  const opened = `its ${ordinal(fact.at)} turn, ${fact.atText}`;
+  const opened = `the ${ordinal(fact.at)} turn, ${fact.atText}`;
   if (fact.back !== undefined && fact.backText !== undefined) {
     return `${goal} is opened for a moment by ${opened}, and is back with the ${ordinal(fact.back)}, ${fact.backText}.`;
   }

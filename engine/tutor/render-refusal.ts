@@ -34,6 +34,8 @@ export function renderRefusal(facts: readonly Fact[]): string[] {
 
 /** Pieces that don't exist or could be several, places that are not there; they come before anything else. */
 export function renderUnsettled(facts: readonly Fact[]): string[] {
+  const impossible = one(facts, 'impossible');
+  if (impossible) return [impossible.message];
   const noPiece = one(facts, 'no-piece');
   if (noPiece) {
     const [a, b, c] = noPiece.colours;

@@ -32,7 +32,11 @@ function sayCycle(cycle: readonly string[], kind: string): string {
   return `takes the ${kind} round from ${[...cycle, cycle[0]].join(' to ')}`;
 }
 
+const ONLY_ROTATIONS = /^[xyz]['2]?(?: [xyz]['2]?)*$/;
+
 function sayEffect(fact: EffectFact): string[] {
+  if (ONLY_ROTATIONS.test(fact.turns))
+    return [`${fact.turns} turns the whole cube in the hands; no piece moves against another.`];
   const parts = [
     ...fact.corners.map((cycle) => sayCycle(cycle, 'corners')),
     ...fact.edges.map((cycle) => sayCycle(cycle, 'edges')),

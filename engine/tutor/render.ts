@@ -4,7 +4,7 @@
  */
 import type { Fact } from './facts.ts';
 import type { Intent } from './intents.ts';
-import { renderJourney, sayStage } from './render-journey.ts';
+import { renderJourney, renderOrder, sayStage } from './render-journey.ts';
 import { renderCase } from './render-last-layer.ts';
 import { renderPossible, renderTerm, renderWrong } from './render-possible.ts';
 import { renderEffect, sayCompare, sayRepeat, sayShorter, sayWay } from './render-sequence.ts';
@@ -61,6 +61,8 @@ function sentences(intent: Intent, facts: readonly Fact[], level: number): strin
       return all(facts, 'repeat').flatMap(sayRepeat);
     case 'journey':
       return renderJourney(facts);
+    case 'which-order':
+      return renderOrder(facts);
     case 'stage-span':
       return all(facts, 'stage').flatMap(sayStage);
     case 'which-way':

@@ -50,6 +50,8 @@ export const RULES: readonly Rule[] = [
   ],
 
   // Terms, and what is possible.
+  ['explain-term', 8.6, 'sidesmatch why|must', '<turns> <piece>'],
+  ['which-order', 9.6, 'first <piece>', 'where break past <place> <turns> turned'],
   ['explain-term', 9, '<term> mean|whatisa'],
   [
     'explain-term',

@@ -17,6 +17,13 @@ export interface Term {
 
 export const TERMS_EXPLAINED: readonly Term[] = [
   {
+    name: 'matching sides',
+    aliases: ['matched sides', 'sides that match'],
+    meaning:
+      'The edges of the cross must match the centres of the sides, because the centres tell where every other piece goes: on a cross that is turned against them no corner or middle edge fits its neighbours.',
+    shown: 'cross',
+  },
+  {
     name: 'oriented edge',
     aliases: [
       'edge orientation',

@@ -7,6 +7,7 @@ import { pieceOf, type Piece } from '../cube/piece.ts';
 import type { Turn } from '../cube/turn.ts';
 import { colourIndex } from '../cube/vocabulary.ts';
 import type { Analysis } from '../document/analysis.ts';
+import type { Names } from '../document/names.ts';
 import { complete, type Search } from '../search/step.ts';
 import type { Fact, FactPlace, Refusal } from './facts.ts';
 import { findTurns, personStep } from './find-turns.ts';
@@ -17,6 +18,7 @@ import { gatherOther } from './gather-other.ts';
 import { gatherProposal } from './gather-proposal.ts';
 import { gatherWhere } from './gather-where.ts';
 import { NO_MEMORY, type Intent, type Memory, type PlaceRef, type Understood } from './intents.ts';
+import { namedTurns } from './named-turns.ts';
 import { OFFERS_ANYWHERE, followUpsOf, offersAt } from './offers.ts';
 import { dueGoal, meantGoal, meantPiece, ownGoal, type MeantGoal } from './referents.ts';
 import { render } from './render.ts';
@@ -24,6 +26,7 @@ import { all, one } from './select.ts';
 import { sceneAt, setScene, turnNumbered, turnsOf, turnsOfLine, type Scene } from './scene.ts';
 import { MOST_QUESTIONS } from './split.ts';
 import { understand } from './understand.ts';
+import { gatherWithoutCube } from './without-cube.ts';
 
 export { NO_MEMORY, type Intent, type Memory } from './intents.ts';
 export type { Fact } from './facts.ts';
@@ -70,9 +73,7 @@ export function* answering(
     parts.push(part);
     now = part.memory;
   }
-  const answered = parts.filter(({ intent }) => intent !== 'not-understood');
-  const told = answered.length > 0 && answered.length < parts.length ? parts : parts;
-  const texts = told.map(({ intent, facts, level }) => render(intent, facts, level, told.length));
+  const texts = parts.map(({ intent, facts, level }) => render(intent, facts, level, parts.length));
   const last = parts[parts.length - 1];
   const turns = parts.flatMap(({ facts, level, intent }) => turnsTold(intent, facts, level)).at(-1);
   return {
@@ -142,6 +143,8 @@ function* answerOne(
         { kind: 'offer', place, questions: offers },
       ]);
     }
+    const known = yield* gatherWithoutCube(analysis, position, found.place, understood, memory);
+    if (known.length > 0) return none([...known]);
     return none(refusal(found.place, found.kind, text, offers), 'not-understood');
   }
   const { scene } = found;
@@ -162,7 +165,7 @@ function* answerOne(
     }
     pieces.push(meant.piece);
   }
-  return yield* answerAt(scene, understood, asked, pieces, memory);
+  return yield* answerAt(scene, understood, asked, pieces, memory, analysis.names);
 }
 
 function* answerAt(
@@ -171,6 +174,7 @@ function* answerAt(
   asked: readonly MeantGoal[],
   pieces: readonly Piece[],
   memory: Memory,
+  names: Names,
 ): Search<Part> {
   const { intent, text } = understood;
   const goalRef = understood.goals.at(-1) ?? memory.goal;
@@ -237,7 +241,7 @@ function* answerAt(
       return part(facts, { ...remembered, turns: proposal });
     }
     case 'next-step':
-      return yield* answerNext(scene, understood, memory, remembered);
+      return yield* answerNext(scene, understood, memory, remembered, names);
     case 'which-case':
     case 'what-does':
     case 'where-wrong':
@@ -248,7 +252,8 @@ function* answerAt(
     case 'how-often':
     case 'which-way':
     case 'journey':
-    case 'stage-span': {
+    case 'stage-span':
+    case 'which-order': {
       const found = yield* gatherOther(scene, understood, { goal: asked.at(0), pieces }, memory);
       if (found.kind === 'facts')
         return part(found.facts, { ...remembered, turns: found.turns ?? memory.turns });
@@ -324,6 +329,7 @@ function* answerNext(
   understood: Understood,
   memory: Memory,
   remembered: Memory,
+  names: Names,
 ): Search<Part> {
   let here = scene;
   // "and then?" stands after the turns last told or judged, and more help for it stands there, too.
@@ -341,10 +347,14 @@ function* answerNext(
   const { help } = understood;
   const level = Math.min(3, typeof help === 'number' ? help : before + 1) as 1 | 2 | 3;
   const step = due === undefined ? undefined : personStep(here, due);
-  const written = level === 3 && due !== undefined ? writtenTurns(here, due) : undefined;
+  // What the text does next comes first, then its own named sequences, then the person's way.
+  const own =
+    level === 3 && due !== undefined
+      ? (writtenTurns(here, due) ?? namedTurns(here, due, names))
+      : undefined;
   const found =
-    level === 3 && due !== undefined ? (written ?? (yield* findTurns(here, due, step))) : undefined;
-  const facts = gatherNext(here, level, { step: written ? undefined : step, turns: found });
+    level === 3 && due !== undefined ? (own ?? (yield* findTurns(here, due, step))) : undefined;
+  const facts = gatherNext(here, level, { step: own ? undefined : step, turns: found });
   const told = turnsTold('next-step', facts, level).at(0);
   const pieces = all(facts, 'next').flatMap((fact) =>
     fact.pieces.flatMap((name) => pieceOf(name.map(colourIndex)) ?? []),

@@ -123,7 +123,9 @@ function understandOne(text: string, memory: Memory): Understood | undefined {
     ...slots,
     aspect: aspectOf(concepts),
     flaw: flawIn(wordsWithPieces(tokens, words)),
-    term: tokens.find((token) => token.kind === 'term')?.name,
+    term:
+      tokens.find((token) => token.kind === 'term')?.name ??
+      (concepts.has('sidesmatch') ? 'matching sides' : undefined),
     help: helpWanted(sentence, concepts, memory),
     onwards,
   };

@@ -352,6 +352,8 @@ simplify U U2 R | U U2 R
 can i do it quicker
 `,
   'explain-term': `
+why must the sides match
+why do the side colours have to match
 what is an oriented edge
 what are headlights
 what is a headlight
@@ -435,6 +437,12 @@ when does the first layer begin | first layer
 how many turns has the cross | cross
 how many moves did the first layer take | first layer
 where does the middle layer start | middle layer
+`,
+  'which-order': `
+can i do the white-red edge first? | white-red
+is it ok to do the white-green edge first | white-green
+may I take the red-green edge before | red-green
+what if the white-blue edge goes first | white-blue
 `,
   'not-understood': `
 what is the weather like today

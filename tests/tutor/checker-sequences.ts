@@ -190,7 +190,9 @@ export type SequenceFact = Extract<
       | 'span'
       | 'near'
       | 'journey'
-      | 'stage';
+      | 'stage'
+      | 'order'
+      | 'impossible';
   }
 >;
 
@@ -232,7 +234,10 @@ export function sequenceProblem(fact: SequenceFact, bench: Bench): string | unde
       }
       if (own.some((turn) => isRotation(turn) || isSlice(turn) || turn.includes('w')))
         return undefined;
-      return no(isReachedBy(targets(own), Math.min(2, fact.provenTo)), 'there is a shorter way');
+      return no(
+        fact.provenTo >= 0 && isReachedBy(targets(own), Math.min(2, fact.provenTo)),
+        'there is a shorter way',
+      );
     }
     case 'term':
       return no(fact.meaning === '', 'no meaning');
@@ -303,6 +308,23 @@ export function sequenceProblem(fact: SequenceFact, bench: Bench): string | unde
           fact.pieces.some((piece) => !isHome(there, piece)),
           'not home',
         )
+      );
+    }
+    case 'impossible':
+      // All cubes of these tests come from turns.
+      return 'it came from turns';
+    case 'order': {
+      const own = (goal: NaiveGoal): boolean =>
+        goal.wants.some(({ piece }) => piece === [...fact.piece].sort().join('-'));
+      const before = bench.before(fact);
+      return (
+        no((fact.when === 'made') !== isHome(cube, fact.piece), 'home or not') ??
+        no(!own(bench.goal(fact)) && bench.goal(fact).pairs === undefined, 'not of this goal') ??
+        no(
+          fact.when === 'due' && !before.every((one) => holds(one, cube)),
+          'another goal is due',
+        ) ??
+        no(fact.when === 'later' && before.every((one) => holds(one, cube)), 'it is due')
       );
     }
     case 'journey':

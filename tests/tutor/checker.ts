@@ -364,6 +364,8 @@ export class Checker {
       case 'near':
       case 'journey':
       case 'stage':
+      case 'order':
+      case 'impossible':
         return sequenceProblem(fact, {
           cube,
           history: this.history,

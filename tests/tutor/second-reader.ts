@@ -213,7 +213,8 @@ function isYes(fact: Fact): boolean {
   return (
     (fact.kind === 'shorter' && fact.other !== undefined) ||
     (fact.kind === 'flaw' && fact.possible) ||
-    (fact.kind === 'solvable' && fact.solvable)
+    (fact.kind === 'solvable' && fact.solvable) ||
+    (fact.kind === 'order' && fact.when === 'due')
   );
 }
 
