@@ -3,7 +3,7 @@
  * which words are own names, which tokens execute nothing.
  */
 import type { Span } from '../../cube/place.ts';
-import { isRotation } from '../../cube/turn.ts';
+import { turnKind, type TurnKind } from '../../cube/turn.ts';
 import { isBracket } from '../../notation/fold.ts';
 import type { Analysis, Block } from '../analysis.ts';
 import { allBlocks, sectionsOf, type Section } from './sections.ts';
@@ -11,6 +11,8 @@ import { bodyOf, everyNode } from './text.ts';
 
 export const TOKEN_TYPES = [
   'turn',
+  'wideTurn',
+  'sliceTurn',
   'rotation',
   'pause',
   'gap',
@@ -31,6 +33,13 @@ export interface Token {
   readonly type: TokenType;
   readonly modifiers: readonly TokenModifier[];
 }
+
+const TYPE_OF: Readonly<Record<TurnKind, TokenType>> = {
+  face: 'turn',
+  wide: 'wideTurn',
+  slice: 'sliceTurn',
+  rotation: 'rotation',
+};
 
 /** In the order of the text, disjoint. */
 export function semanticTokens(analysis: Analysis): Token[] {
@@ -56,7 +65,7 @@ export function semanticTokens(analysis: Analysis): Token[] {
       if (isBracket(node)) continue;
       switch (node.kind) {
         case 'turn':
-          add(node.span, isRotation(node.turn) ? 'rotation' : 'turn', own);
+          add(node.span, TYPE_OF[turnKind(node.turn)], own);
           break;
         case 'pause':
           add(node.span, 'pause', []);

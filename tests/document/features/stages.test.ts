@@ -136,6 +136,10 @@ describe('semantic tokens', () => {
     ]);
   });
 
+  test('face, wide, slice and whole-cube turns are told apart', () => {
+    expect(told('R Rw M x')).toEqual(['R turn', 'Rw wideTurn', 'M sliceTurn', 'x rotation']);
+  });
+
   test('a stage whose goal is lost later is tinted so', () => {
     expect(told(SOLVE)).toContain('cross stage lost');
     expect(told(SOLVE)).toContain('D2 turn lost');
