@@ -87,6 +87,11 @@ function firstHint(facts: readonly Fact[], next: NextFact): string[] {
     );
   }
   if (order) result.push('The edges show their colour, but in the wrong order.');
+  result.push(
+    next.reason === 'last-one'
+      ? 'It is the last one that is missing.'
+      : `${capital(sayGoal(next))} is the first goal that isn’t done yet.`,
+  );
   return result;
 }
 

@@ -1,4 +1,5 @@
 /** Dialogues about states that teaching is about: what is said, what is not, and what the memory is for. */
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { analyse } from '../../engine/document/analyse.ts';
 import { NO_MEMORY, ask } from '../../engine/tutor/tutor.ts';
@@ -180,4 +181,29 @@ describe('what is no question', () => {
 
 it('gives the same answer to the same question', () => {
   expect(talk(EDGE_UP, 'what is next?', 'more')).toEqual(talk(EDGE_UP, 'what is next?', 'more'));
+});
+
+it('answers whatever text in words, and never fails', () => {
+  const analysis = analyse(EDGE_UP);
+  const words = [
+    ...'what is where why how often does first turn move cross edge corner flipped possible shorter compare'.split(
+      ' ',
+    ),
+    ...['white-red', "R U R'", '(', '[R,', '@x', '14', 'line', 'order', 'mean', 'case', '?', ':'],
+  ];
+  const text = fc.oneof(
+    fc.string({ maxLength: 200, unit: 'binary' }),
+    fc.array(fc.constantFrom(...words), { maxLength: 12 }).map((list) => list.join(' ')),
+  );
+  fc.assert(
+    fc.property(text, text, (first, second) => {
+      const one = ask(analysis, undefined, first);
+      const two = ask(analysis, undefined, second, one.memory);
+      for (const { answer } of [one, two]) {
+        expect(answer.text.trim()).not.toBe('');
+        expect(answer.text.split(/\s+/).length).toBeLessThanOrEqual(150);
+      }
+    }),
+    { numRuns: 1_000, seed: 7 },
+  );
 });
