@@ -1,4 +1,5 @@
 /** What is shown of stages as they are written: live claims, counts, lenses, tints. */
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../../engine/document/analyse.ts';
 import {
@@ -6,6 +7,8 @@ import {
   lenses,
   liveClaims,
   semanticTokens,
+  TOKEN_MODIFIERS,
+  TOKEN_TYPES,
 } from '../../../engine/document/features/index.ts';
 import { CASES } from '../analyse-cases.ts';
 
@@ -134,6 +137,15 @@ describe('semantic tokens', () => {
       '@a calledSequence',
       'U turn',
     ]);
+  });
+
+  test('the extension declares every type and modifier', () => {
+    const manifest = JSON.parse(
+      readFileSync(new URL('../../../package.json', import.meta.url), 'utf8'),
+    ) as { contributes: Record<string, { id: string }[]> };
+    const ids = (key: string): string[] => manifest.contributes[key].map(({ id }) => id).sort();
+    expect(ids('semanticTokenTypes')).toEqual([...TOKEN_TYPES].sort());
+    expect(ids('semanticTokenModifiers')).toEqual([...TOKEN_MODIFIERS].sort());
   });
 
   test('face, wide, slice and whole-cube turns are told apart', () => {
