@@ -82,6 +82,12 @@ const PHRASES: readonly (readonly [RegExp, string])[] = [
   [/\b(?:go|goes|went|gone|going|do|did|done|get|got) (?:\w+ )?wrong\b/, 'mistake'],
   [/\bhow come\b/, 'why'],
   [
+    /^(?:and |so |but )?(?:what|who) (?:is|are|does|do) (?:the |an? )?<goal>(?: (?:mean|do|for|about|all about))*$/,
+    'whatisa',
+  ],
+  [/\bhow (?:does|do) (?:the |an? )?<goal> work\b/, 'whatisa'],
+  [/\b(?:another|other|different) order\b/, 'otherorder'],
+  [
     /\b(?:sides?|centres?|colours?)\b.*\b(?:match|matching|fit|agree)\b|\bmatch\b.*\b(?:sides?|centres?)\b/,
     'sidesmatch',
   ],

@@ -15,8 +15,8 @@ import { gatherProposal } from './gather-proposal.ts';
 import {
   compareFact,
   gatherSequence,
-  gatherShorter,
   repeatFact,
+  shorterFact,
   wayFact,
 } from './gather-sequence.ts';
 import { gatherSlips } from './gather-slips.ts';
@@ -62,12 +62,10 @@ export function* gatherOther(
     }
     case 'explain-term':
       return explain(scene, understood, goal);
-    case 'journey': {
-      const wanted = pieces.length > 0 ? pieces : memory.pieces;
-      return wanted.length > 0 ? told(gatherJourney(scene, wanted)) : refused('not-understood');
-    }
+    case 'journey':
+      return onPieces(pieces, memory, (wanted) => gatherJourney(scene, wanted));
     case 'which-order':
-      return told(gatherOrder(scene, pieces));
+      return onPieces(pieces, memory, (wanted) => gatherOrder(scene, wanted));
     case 'stage-span': {
       const facts = stageFacts(scene, goal);
       return facts.length > 0 ? told(facts) : refused('no-goal');
@@ -75,11 +73,22 @@ export function* gatherOther(
     case 'is-possible':
       return told(gatherPossible(scene, understood.flaw));
     default:
-      return yield* onSequences(scene, understood, memory);
+      return onSequences(scene, understood, memory);
   }
 }
 
-function* onSequences(scene: Scene, understood: Understood, memory: Memory): Search<Gathered> {
+/** The pieces of the question, else those last spoken of. */
+function onPieces(
+  pieces: readonly Piece[],
+  memory: Memory,
+  gather: (wanted: readonly Piece[]) => Fact[],
+): Gathered {
+  const wanted = pieces.length > 0 ? pieces : memory.pieces;
+  const facts = wanted.length > 0 ? gather(wanted) : [];
+  return facts.length > 0 ? told(facts) : refused('not-understood');
+}
+
+function onSequences(scene: Scene, understood: Understood, memory: Memory): Gathered {
   const { intent, sequences, aspect, places } = understood;
   const lists = sequences.map(({ text }) => turnsOf(text));
   if (lists.some((list) => list === undefined || list.length === 0)) return refused('turns-unread');
@@ -95,7 +104,7 @@ function* onSequences(scene: Scene, understood: Understood, memory: Memory): Sea
   if (turns === undefined) return refused('no-turns-named');
   switch (intent) {
     case 'shorter':
-      return told([yield* gatherShorter(scene, turns)], turns);
+      return told([shorterFact(scene, turns)], turns);
     case 'how-often':
       return told([repeatFact(scene, turns)], turns);
     case 'compare': {

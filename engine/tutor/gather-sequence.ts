@@ -7,13 +7,12 @@ import { countTurns } from '../notation/count.ts';
 import { printTurns } from '../notation/print.ts';
 import { asFaceTurns, invertTurns, mirrorTurns } from '../notation/transform.ts';
 import { comfortCost } from '../search/comfort.ts';
-import { findShorter } from '../search/same-effect.ts';
-import type { Search } from '../search/step.ts';
 import type { CompareFact, EffectFact, Fact, RepeatFact, ShorterFact, WayFact } from './facts.ts';
 import type { Aspect } from './intents.ts';
 import { homeOf, partsOf } from './opened.ts';
 import { dueGoal } from './referents.ts';
 import { nameGoal, namePieces, type Scene } from './scene.ts';
+import { shortWay } from './short-ways.ts';
 
 /** `UFR` as the slot `UFR` and `URB` as `UBR`: U or D first, then F or B, then L or R. */
 function slotOf(sticker: string): string {
@@ -71,25 +70,19 @@ export function gatherSequence(scene: Scene, turns: readonly Turn[], aspect: Asp
   }
 }
 
-/** Nodes that proving costs at most; the proof goes as far as that takes it. */
-const BUDGET = 60_000;
-const PROVEN_TO = 7;
-
-export function* gatherShorter({ place }: Scene, turns: readonly Turn[]): Search<ShorterFact> {
-  const result = yield* findShorter(turns, { provenTo: PROVEN_TO, budget: BUDGET });
-  const other = result.kind === 'shorter' ? result.turns : undefined;
-  const otherCount = other && asFaceTurns(other).length;
+export function shorterFact({ place }: Scene, turns: readonly Turn[]): ShorterFact {
+  const { turns: other, provenTo } = shortWay(turns);
   // Shown only if a replay confirms it.
   const sound =
-    other === undefined || sameState(applyTurns(SOLVED, turns), applyTurns(SOLVED, other));
+    other !== undefined && sameState(applyTurns(SOLVED, turns), applyTurns(SOLVED, other));
   return {
     kind: 'shorter',
     place,
     turns: printTurns(turns),
-    other: other === undefined || !sound ? undefined : printTurns(other),
+    other: sound ? printTurns(other) : undefined,
     count: asFaceTurns(turns).length,
-    otherCount: sound ? otherCount : undefined,
-    provenTo: result.kind === 'none' ? result.provenTo : result.optimal ? (otherCount ?? 0) - 1 : 0,
+    otherCount: sound ? asFaceTurns(other).length : undefined,
+    provenTo,
   };
 }
 

@@ -51,6 +51,7 @@ export const RULES: readonly Rule[] = [
 
   // Terms, and what is possible.
   ['explain-term', 8.6, 'sidesmatch why|must', '<turns> <piece>'],
+  ['which-order', 9.6, 'otherorder', '<turns>'],
   ['which-order', 9.6, 'first <piece>', 'where break past <place> <turns> turned'],
   ['explain-term', 9, '<term> mean|whatisa'],
   [
@@ -98,6 +99,7 @@ export const RULES: readonly Rule[] = [
   ['journey', 9.2, 'how past <piece> arrive', 'break'],
   ['journey', 9.2, 'wh turnword <piece>', 'next break correct should case'],
   ['stage-span', 9.5, 'endword where|when|wh|how <goal>|stage', 'break mistake'],
+  ['stage-span', 9.2, 'stage one wh effect', 'next break done me'],
   ['stage-span', 9.2, 'howmanyturns <goal>|stage', 'break mistake next'],
 
   // Where pieces are.

@@ -197,6 +197,14 @@ function followUp(
   found: Omit<Understood, 'intent'>,
   memory: Memory,
 ): Understood | undefined {
+  if (
+    memory.intent === 'next-step' &&
+    /^(?:but |and )?why\b.*\b(?:piece|edge|corner|one|pair|choose|chose|pick|first)\b/.test(
+      sentence,
+    ) &&
+    !sentence.includes('<')
+  )
+    return { ...found, intent: 'next-step', help: 2 };
   const short = sentence.split(' ').length <= 6;
   if (!short) return undefined;
   if (found.onwards) return { ...found, intent: 'next-step' };

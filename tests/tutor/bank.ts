@@ -352,6 +352,10 @@ simplify U U2 R | U U2 R
 can i do it quicker
 `,
   'explain-term': `
+what is F2L
+what is the first layer
+how does the cross work
+what is the cross
 why must the sides match
 why do the side colours have to match
 what is an oriented edge
@@ -439,6 +443,7 @@ how many moves did the first layer take | first layer
 where does the middle layer start | middle layer
 `,
   'which-order': `
+is another order fine
 can i do the white-red edge first? | white-red
 is it ok to do the white-green edge first | white-green
 may I take the red-green edge before | red-green
