@@ -6,7 +6,16 @@ import { sayLostIn } from './render-proposal.ts';
 import type { Fact, NextFact, PieceFact, TurnsFact } from './facts.ts';
 import { sayOffset, sayOrder } from './render-goals.ts';
 import { sayOverHome, sayWhereabouts } from './render-where.ts';
-import { capital, sayGoal, sayPieces, sayReaching, sayState, sayTurn, slotWords } from './say.ts';
+import {
+  capital,
+  isWhole,
+  sayGoal,
+  sayPieces,
+  sayReaching,
+  sayState,
+  sayTurn,
+  slotWords,
+} from './say.ts';
 import { all, one } from './select.ts';
 
 export function renderNext(facts: readonly Fact[], level: number): string[] {
@@ -90,7 +99,9 @@ function firstHint(facts: readonly Fact[], next: NextFact): string[] {
   result.push(
     next.reason === 'last-one'
       ? 'It is the last one that is missing.'
-      : `${capital(sayGoal(next))} is the first goal that isn’t done yet.`,
+      : isWhole(next.goal)
+        ? 'All goals before it hold.'
+        : `${capital(sayGoal(next))} is the first goal that isn’t done yet.`,
   );
   return result;
 }

@@ -83,6 +83,29 @@ describe('cases and how to hold them', () => {
   });
 });
 
+describe('the last layer without a clear sign', () => {
+  it("no headlights: R' F R' B2 R F' R' B2 R2, and only then look for them", () => {
+    const [said, level3] = talk(
+      `scramble: R' F R' B2 R F' R' B2 R2 U R' F R' B2 R F' R' B2 R2\n${LAYERS}`,
+      'which case is this?',
+      'just show me the turns',
+    );
+    expect(said).toContain('On no side of the white layer do both corners show the same colour');
+    expect(level3).toContain('isn’t done after it; look again then');
+  });
+
+  it('three edges to go round: hold the finished side at the back and turn the right way', () => {
+    const said = talk(`scramble: F2 U L R' F2 L' R U F2\n${LAYERS}`, 'which case is this?');
+    expect(said[0]).toContain('anticlockwise as seen from above with yellow down');
+    expect(said[0]).toContain("F2 U' L R' F2 L' R U' F2");
+  });
+
+  it('two edges left to swap cannot be, and why', () => {
+    const [said] = talk(SOLVED, 'two edges are left to swap, is that possible?');
+    expect(said).toMatch(/^No, two edges swapped and nothing else wrong cannot come from turns: /);
+  });
+});
+
 describe('what turns can do', () => {
   it.each([
     ['only one edge is flipped', /^No, one edge flipped/],
