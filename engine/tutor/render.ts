@@ -24,7 +24,10 @@ export const ANSWER_WORDS = 150;
 export function render(intent: Intent, facts: readonly Fact[], level: number, share = 1): string {
   const first = intent === 'next-step' && level === 1;
   const words = first ? FIRST_HINT_WORDS : Math.floor(ANSWER_WORDS / share);
-  return within(sentences(intent, facts, level), words);
+  const readings = all(facts, 'reading').map(
+    ({ asked, read }) => `I read ${asked.trim()} as ${read}.`,
+  );
+  return within([...sentences(intent, facts, level), ...readings], words);
 }
 
 function sentences(intent: Intent, facts: readonly Fact[], level: number): string[] {

@@ -229,15 +229,7 @@ function* answerAt(
         };
       }
       const facts = gatherProposal(scene, turns, asked.at(0));
-      const ref = understood.turns;
-      if (ref && ref.text !== ref.asked)
-        facts.push({
-          kind: 'reading',
-          place: scene.place,
-          what: 'turns',
-          asked: ref.asked,
-          read: ref.text,
-        });
+      facts.push(...readings(scene, understood));
       return part(facts, { ...remembered, turns: proposal });
     }
     case 'next-step':
@@ -256,13 +248,23 @@ function* answerAt(
     case 'which-order': {
       const found = yield* gatherOther(scene, understood, { goal: asked.at(0), pieces }, memory);
       if (found.kind === 'facts')
-        return part(found.facts, { ...remembered, turns: found.turns ?? memory.turns });
+        return part([...found.facts, ...readings(scene, understood)], {
+          ...remembered,
+          turns: found.turns ?? memory.turns,
+        });
       const facts = refusal(scene.place, found.reason, text, offersAt(scene));
       return { ...part(facts, memory), intent: 'not-understood' };
     }
     case 'not-understood':
       return part(refusal(scene.place, 'not-understood', text, offersAt(scene)), memory);
   }
+}
+
+/** Turns in lower case that were read as faces are told as read. */
+function readings({ place }: Scene, { sequences }: Understood): Fact[] {
+  return sequences.flatMap(({ asked, text }) =>
+    text === asked ? [] : [{ kind: 'reading', place, what: 'turns', asked, read: text }],
+  );
 }
 
 function goalsAsked(

@@ -132,6 +132,10 @@ describe('proposed turns', () => {
     );
   });
 
+  it('says how turns in lower case were read (f2)', () => {
+    expect(talk(EDGE_UP, 'is this right: f2 u')[0]).toContain('I read f2 u as F2 U.');
+  });
+
   it('asks for turns where there are none', () => {
     expect(talk(EDGE_UP, 'is this right?')[0]).toContain('Which turns are meant?');
   });

@@ -65,6 +65,7 @@ const QUESTIONS: readonly ((random: Random, turns: number, lines: number) => str
   (random) => `is this right: ${randomTurns(random, 1 + Math.floor(random() * 6)).join(' ')}`,
   (random) =>
     `is this right: ${pick(random, ["R U R'", "U R U' R' U' F' U F", "F R U R' U' F'", "(R U R' U')3", '[R, U]', "R U2 R' U'", 'D', "U'"])}`,
+  () => "is this right: r u r' u'",
   (random) => `why not ${pick(random, ['R', 'U', "F'", 'D2', "R U R'"])}?`,
   (random, turns) => `what is next at move ${1 + Math.floor(random() * turns)}?`,
   (random) => `how did the ${piece(random)} get there?`,

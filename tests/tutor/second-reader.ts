@@ -147,7 +147,7 @@ export function unsupported(answer: string, facts: readonly Fact[]): string[] {
   }
   const sequences = strings(
     ...['turns', 'turn', 'text', 'then', 'atText', 'backText', 'regrip'],
-    ...['other', 'first', 'second', 'setup', 'sequence', 'letter'],
+    ...['other', 'first', 'second', 'setup', 'sequence', 'letter', 'asked', 'read'],
   );
   for (const [slot] of text.matchAll(/\b[UDFBLR]{2,3}\b/g))
     demand(
