@@ -2,6 +2,7 @@
 import type { Fact, GoalName } from '../../engine/tutor/facts.ts';
 import { holds, type NaiveGoal } from '../naive/goals.ts';
 import { STICKERS, replay, turned, type Cube } from '../naive/stickers.ts';
+import { flawIsPossible } from './flaws.ts';
 import {
   OPPOSITE,
   after,
@@ -12,49 +13,7 @@ import {
   slotOf,
   tokens,
 } from './hands.ts';
-
-const LETTER: Readonly<Record<string, string>> = {
-  '0,1,0': 'U',
-  '0,-1,0': 'D',
-  '0,0,1': 'F',
-  '0,0,-1': 'B',
-  '1,0,0': 'R',
-  '-1,0,0': 'L',
-};
-/** Of each sticker: the face it lies on, and the slot (or centre) of its cubie. */
-const FACE = STICKERS.map(({ facing }) => LETTER[facing.join()]);
-const SLOT = STICKERS.map(({ cubie }) =>
-  slotOf(
-    cubie.flatMap((part, axis) => {
-      if (part === 0) return [];
-      const direction = [0, 0, 0];
-      direction[axis] = part;
-      return [LETTER[direction.join()]];
-    }),
-  ),
-);
-
-/** `result[i]`: where the sticker at `i` goes. The naive cube holds any strings, so each sticker can carry its number. */
-export function targets(turns: readonly string[]): number[] {
-  const numbered = STICKERS.map((_, i) => String(i)) as unknown as Cube;
-  const result: number[] = [];
-  replay(numbered, turns).forEach((from, to) => {
-    result[Number(from)] = to;
-  });
-  return result;
-}
-
-export function orderOf(turns: readonly string[]): number {
-  const goes = targets(turns);
-  const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b));
-  let order = 1;
-  for (let i = 0; i < goes.length; i++) {
-    let length = 1;
-    for (let at = goes[i]; at !== i; at = goes[at]) length++;
-    order = (order * length) / gcd(order, length);
-  }
-  return order;
-}
+import { FACE, SLOT, orderOf, targets } from './motion.ts';
 
 const same = (a: readonly string[], b: readonly string[]): boolean =>
   targets(a).join() === targets(b).join();
@@ -380,53 +339,6 @@ function repeatProblem(
     if (times === fact.times && fact.pieces.some((piece) => !isHome(now, piece))) return 'not home';
   }
   return undefined;
-}
-
-/** Turns that make just this flaw, each confirmed by `flawOf` whenever it is used; recalled and computed. */
-const FLIP = "M' U M' U M' U2 M U M U M U2";
-const TWIST = "R' D' R D R' D' R D U D' R' D R D' R' D R U'";
-const EXAMPLES: readonly string[] = [
-  FLIP,
-  `${FLIP} U ${FLIP} U'`,
-  `${FLIP} U2 ${FLIP} U2`,
-  TWIST,
-  `${TWIST} U2 ${TWIST} U2`,
-  "R' D' R D R' D' R D U R' D' R D R' D' R D U R' D' R D R' D' R D U2",
-  "F2 U L R' F2 L' R U F2",
-  "R' F R' B2 R F' R' B2 R2",
-  'M2 U M2 U2 M2 U M2',
-  "R U R' U' R U R' U' R U R' U'",
-];
-
-/** What a sequence leaves wrong on the solved cube, if it is one kind of flaw on one kind of piece. */
-function flawOf(turns: readonly string[]): string | undefined {
-  const goes = targets(turns);
-  const moved = new Set<string>();
-  const turnedHere = new Set<string>();
-  goes.forEach((to, from) => {
-    if (SLOT[from] !== SLOT[to]) moved.add(SLOT[from]);
-    else if (from !== to) turnedHere.add(SLOT[from]);
-  });
-  const wrong = [...moved, ...turnedHere];
-  const size = wrong[0]?.length;
-  if (wrong.length === 0 || wrong.some((slot) => slot.length !== size)) return undefined;
-  const pieces = size === 3 ? 'corners' : 'edges';
-  if (moved.size === 0) return `${pieces} ${size === 3 ? 'twisted' : 'flipped'} ${turnedHere.size}`;
-  return turnedHere.size === 0 ? `${pieces} swapped ${moved.size}` : undefined;
-}
-
-const MADE: ReadonlySet<string | undefined> = new Set(
-  EXAMPLES.map((turns) => flawOf(tokens(turns))),
-);
-
-/** A flaw is possible if some turns make just this one. */
-function flawIsPossible({ pieces, what, count }: Extract<Fact, { kind: 'flaw' }>): boolean {
-  return MADE.has(`${pieces} ${what} ${count}`);
-}
-
-/** For the tests of the witness itself. */
-export function flawsMade(): string[] {
-  return [...MADE].map(String);
 }
 
 /** Whether the other turns differ from the given ones in just the way that is told. */

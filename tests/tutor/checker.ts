@@ -12,6 +12,14 @@ import {
   type NaiveGoal,
 } from '../naive/goals.ts';
 import { replay, turned, type Cube } from '../naive/stickers.ts';
+import {
+  lineProblem,
+  lossProblem,
+  noLossProblem,
+  range,
+  turnsProblem,
+  verdictProblem,
+} from './checker-losses.ts';
 import { sequenceProblem } from './checker-sequences.ts';
 import { cueHolds } from './cues.ts';
 import {
@@ -188,7 +196,7 @@ export class Checker {
         );
       }
       case 'loss':
-        return this.lossProblem(fact);
+        return lossProblem(this, fact);
       case 'without': {
         const turns = this.history.turns
           .slice(0, fact.place.at)
@@ -236,7 +244,7 @@ export class Checker {
         );
       }
       case 'no-loss':
-        return fact.line === undefined ? this.noLossProblem() : this.lineProblem(fact.line);
+        return fact.line === undefined ? noLossProblem(this) : lineProblem(this, fact.line);
       case 'no-turn': {
         const { turns, lines } = this.history;
         const count = turns.filter((turn) => !isRotation(turn)).length;
@@ -311,13 +319,13 @@ export class Checker {
         return no(best !== fact.count || count(fact.turn) !== best, `best is ${best}`);
       }
       case 'turns':
-        return this.turnsProblem(fact);
+        return turnsProblem(this, fact);
       case 'cue':
         return no(!cueHolds(fact.cue, cube, fact.piece, fact.base), 'the cue is not there');
       case 'no-turns':
         return undefined;
       case 'verdict':
-        return this.verdictProblem(fact);
+        return verdictProblem(this, fact);
       case 'lost-in': {
         const goal = this.goal(fact);
         const list = tokens(fact.turns);
@@ -445,131 +453,6 @@ export class Checker {
     return smallestMissing(goal, cube).includes(names);
   }
 
-  lossProblem(fact: Extract<Fact, { kind: 'loss' }>): string | undefined {
-    const goal = this.goal(fact);
-    const { index } = fact.turn;
-    const before = this.cubes[index];
-    const then = this.cubes[index + 1];
-    if (!this.turnIsNamed(fact.turn)) return 'turn misnamed';
-    if (fact.back && !this.turnIsNamed(fact.back)) return 'turn misnamed';
-    const held = (cube: Cube): string => [...'UF'].map((face) => centreColour(cube, face)).join();
-    for (const { piece, from, to } of fact.pieces) {
-      if (slotOfPiece(before, piece) !== from || slotOfPiece(then, piece) !== to)
-        return 'moves otherwise';
-      if (from === to && held(before) === held(then)) return 'does not move';
-    }
-    const stage = this.history.stages.find(({ first, end }) => first <= index && index < end);
-    if (fact.stage !== stage?.goal) return 'another stage';
-    if (goal.pairs) return undefined;
-    if (!this.heldAt(goal, index) || this.heldAt(goal, index + 1)) return 'it was not lost there';
-    const back = range(index + 2, this.cubes.length).find((at) => this.heldAt(goal, at));
-    if (back !== (fact.back && fact.back.index + 1)) return 'it came back otherwise';
-    if (!['lasting', 'open'].includes(fact.fate) && fact.fate !== 'unguarded' && back === undefined)
-      return 'it never came back';
-    if (['lasting', 'open'].includes(fact.fate) && back !== undefined) return 'it came back';
-    const end =
-      stage?.end ??
-      this.history.stages.find(({ first, end }) => first > index && end > first)?.first ??
-      this.history.turns.length;
-    if (fact.fate === 'passing' && (back === undefined || back > end))
-      return 'not within the stage';
-    if (fact.fate === 'carried' && back !== undefined && back <= end) return 'within the stage';
-    return undefined;
-  }
-
-  /** No goal whose stage closed with it holding is away at the end of a later stage. */
-  noLossProblem(): string | undefined {
-    const { stages, method, base } = this.history;
-    for (const [i, stage] of stages.entries()) {
-      const goal = this.goal({ method, goal: stage.goal, base: base as GoalName['base'] });
-      if (goal.pairs || !this.heldAt(goal, stage.end)) continue;
-      for (const later of stages.slice(i + 1)) {
-        if (!this.heldAt(goal, later.end)) return `${stage.goal} is away after ${later.goal}`;
-      }
-    }
-    return undefined;
-  }
-
-  /** No goal whose stage has closed with it holding is lost by a turn of the line. */
-  lineProblem(line: number): string | undefined {
-    const { stages, method, base, turns, lines } = this.history;
-    for (const stage of stages) {
-      const goal = this.goal({ method, goal: stage.goal, base: base as GoalName['base'] });
-      if (goal.pairs || !this.heldAt(goal, stage.end)) continue;
-      const lost = turns.some(
-        (_, i) =>
-          lines[i] === line && i >= stage.end && this.heldAt(goal, i) && !this.heldAt(goal, i + 1),
-      );
-      if (lost) return `${stage.goal} is lost in line ${line}`;
-    }
-    return undefined;
-  }
-
-  turnsProblem(fact: Extract<Fact, { kind: 'turns' }>): string | undefined {
-    const cube = this.cubeAt(fact.place);
-    const there = after(cube, fact.turns);
-    const goal = this.goal(fact);
-    const top = OPPOSITE[this.history.base];
-    if (!this.before(fact).every((one) => holds(one, there))) return 'an earlier goal is lost';
-    if (!fact.turns.startsWith(fact.regrip) || !tokens(fact.regrip).every(isRotation))
-      return 'no regrip';
-    switch (fact.effect) {
-      case 'goal':
-        return holds(goal, there) ? undefined : 'the goal is not reached';
-      case 'home':
-        return fact.pieces.length > 0 && fact.pieces.every((piece) => isHome(there, piece))
-          ? undefined
-          : 'not home';
-      case 'up':
-        return fact.pieces.every((piece) =>
-          slotOfPiece(there, piece).includes(faceOfCentre(there, top)),
-        )
-          ? undefined
-          : 'not in the top';
-      case 'shape':
-        return holds(goal, there) ? 'it is reached' : undefined;
-    }
-  }
-
-  verdictProblem(fact: Extract<Fact, { kind: 'verdict' }>): string | undefined {
-    const cube = this.cubeAt(fact.place);
-    const there = after(cube, fact.turns);
-    const goal = this.goal(fact);
-    const [was, is] = [holds(goal, cube), holds(goal, there)];
-    const own =
-      this.history.method === 'CFOP' ? cfopOf(this.history.base) : layersOf(this.history.base);
-    const lost = own.some((one) => holds(one, cube) && !holds(one, there)) || (was && !is);
-    if (fact.gained.some((piece) => !this.inPlace(goal, there, piece))) return 'gained nothing';
-    if (fact.dropped.every((piece) => this.inPlace(goal, there, piece)) && fact.dropped.length > 0)
-      return 'dropped nothing';
-    if (!fact.facing && fact.gained.some((piece) => !isHome(there, piece))) return 'not home';
-    const [a, b] = [this.partsMade(goal, cube).made, this.partsMade(goal, there).made];
-    if (
-      goal.upTo === undefined &&
-      !goal.pairs &&
-      fact.gained.length - fact.dropped.length !== b - a
-    )
-      return 'another balance';
-    switch (fact.verdict) {
-      case 'keeps':
-        return was && is && !lost ? undefined : 'does not keep';
-      case 'reaches':
-        return !was && is && !lost ? undefined : 'does not reach';
-      case 'gains':
-        return !is && !lost && fact.gained.length > 0 && fact.dropped.length === 0
-          ? undefined
-          : 'does not gain';
-      case 'nothing':
-        return !is && !lost && fact.gained.length === 0 && fact.dropped.length === 0
-          ? undefined
-          : 'does something';
-      case 'loses':
-        return lost || fact.dropped.length > 0 ? undefined : 'loses nothing';
-      case 'trades':
-        return fact.gained.length > 0 && (lost || fact.dropped.length > 0) ? undefined : 'no trade';
-    }
-  }
-
   inPlace(goal: NaiveGoal, cube: Cube, piece: PieceName): boolean {
     const name = [...piece].sort().join('-');
     const wants = goal.wants.filter((want) => want.piece === name);
@@ -580,8 +463,4 @@ export class Checker {
         : facesOf(cube, piece).get(colours[0]) === faceOfCentre(cube, colours[0]),
     );
   }
-}
-
-function range(from: number, end: number): number[] {
-  return Array.from({ length: Math.max(0, end - from) }, (_, i) => from + i);
 }

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { analyse } from '../../engine/document/analyse.ts';
 import { NO_MEMORY, ask } from '../../engine/tutor/tutor.ts';
-import { flawsMade } from './checker-sequences.ts';
+import { flawsMade } from './flaws.ts';
 
 function talk(text: string, ...questions: string[]): string[] {
   const analysis = analyse(text);
