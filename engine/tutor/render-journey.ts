@@ -6,11 +6,13 @@ import { all } from './select.ts';
 
 function sayJourney({ piece, steps, count, left }: JourneyFact): string[] {
   if (count === 0) return [`No turn before this place moves ${sayPiece(piece)}.`];
-  const ways = steps.map(({ turn, from, to }) =>
-    from === to
-      ? `${sayTurn(turn)} turns it over at ${saySlot(from)}`
-      : `${sayTurn(turn)} takes it from ${saySlot(from)} to ${saySlot(to)}`,
-  );
+  const ways = steps.map(({ turn, from, to }, i) => {
+    // Only a regrip moves a piece in the hands without a turn of its own.
+    const regripped = i > 0 && steps[i - 1].to !== from ? 'after a regrip ' : '';
+    return from === to
+      ? `${regripped}${sayTurn(turn)} turns it over at ${saySlot(from)}`
+      : `${regripped}${sayTurn(turn)} takes it from ${saySlot(from)} to ${saySlot(to)}`;
+  });
   return [
     `${count > steps.length ? `Of ${count} turns that move it the last are told: ` : ''}${listed(ways)}.`,
     ...(left ? [`It last left its home with ${sayTurn(left)}.`] : []),

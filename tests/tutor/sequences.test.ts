@@ -190,6 +190,11 @@ describe('the way of a piece', () => {
   });
 });
 
+it('says so where a regrip lies between two turns that move a piece (F, y, L2)', () => {
+  const [said] = talk(`scramble: U U'\n${LAYERS}\ncross:\nF y L2\n`, 'trace the white-green edge');
+  expect(said).toMatch(/after a regrip L2 \(turn 2/);
+});
+
 describe('the own sequences of a text', () => {
   const NAMED = `scramble: F' U' F U R U R' U'\nholding: yellow up, green front\nbase: white\nmethod: layers\n\nsequence: to the right\nU R U' R' U' F' U F\n`;
 
