@@ -1,5 +1,5 @@
 /**
- * The shortest face turns with the effect of a sequence, up to seven, by meeting in the middle: four
+ * The shortest face turns with the effect of a sequence, up to six, by meeting in the middle: three
  * turns from the solved cube, kept, and three from the effect. It needs no tables, so the first answer
  * comes as fast as any other; longer ways are left to the searches that a person asks for.
  */
@@ -10,7 +10,7 @@ import { asFaceTurns } from '../notation/transform.ts';
 import { simplify } from '../notation/simplify.ts';
 import { regrip } from '../search/person/hands.ts';
 
-const NEAR_SOLVED = 4;
+const NEAR_SOLVED = 3;
 const NEAR_EFFECT = 3;
 /** No way of at most so many turns escapes. */
 export const PROVEN_TO = NEAR_SOLVED + NEAR_EFFECT;
